@@ -1,0 +1,25 @@
+import { defineConfig } from "vitest/config";
+
+const shared = { environment: "node" as const, env: { TZ: "UTC" }, testTimeout: 30_000 };
+
+/** One project a kind of test, so that each can be run and counted alone. */
+export default defineConfig({
+  test: {
+    passWithNoTests: false,
+    projects: [
+      { test: { ...shared, name: "unit", include: ["tests/unit/**/*.test.ts"] } },
+      { test: { ...shared, name: "reference", include: ["tests/reference/**/*.test.ts"] } },
+      { test: { ...shared, name: "corpus", include: ["tests/corpus/**/*.test.ts"], testTimeout: 300_000 } },
+      { test: { ...shared, name: "faults", include: ["tests/faults/**/*.test.ts"], testTimeout: 120_000 } },
+      {
+        test: {
+          ...shared,
+          name: "pages",
+          include: ["tests/pages/**/*.test.ts"],
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+        },
+      },
+    ],
+  },
+});
