@@ -1,0 +1,1 @@
+export { type NormalisedPhone, normalisePhone } from "./phones.ts";
