@@ -1,5 +1,6 @@
 import type { Mora } from "./kana.ts";
 import type { Phone } from "./phones.ts";
+import { spellingsOf } from "./spellings.ts";
 
 /** A label phone without pauses: the phone alone, or with the length its label writes (`a:`). */
 export type LabelPhone = Phone | { readonly phone: Phone; readonly long: boolean };
@@ -13,64 +14,65 @@ export interface PhoneDifference {
   readonly mora: number | null;
 }
 
-/** Other symbols that label sets write for the same kana: ヂ ヅ by their letters, ティ and ディ with a glide. */
-const spellings: Readonly<Record<string, readonly Phone[]>> = {
-  ヂ: ["d", "dy"],
-  ヂャ: ["d", "dy"],
-  ヂュ: ["d", "dy"],
-  ヂョ: ["d", "dy"],
-  ヅ: ["d"],
-  ティ: ["ty"],
-  ディ: ["dy"],
-};
+const phoneOf = (label: LabelPhone | undefined): Phone | null =>
+  label === undefined ? null : typeof label === "string" ? label : label.phone;
+const isLong = (label: LabelPhone | undefined): boolean => typeof label === "object" && label.long;
 
-function accepts(mora: Mora, at: number, found: Phone): boolean {
-  if (mora.phones[at] === found) return true;
-  return at === 0 && mora.phones.length === 2 && (spellings[mora.kana]?.includes(found) ?? false);
+/** Number of phones of `spelling` that the labels hold from `from` on. A long label can only end a mora. */
+function matchedPhones(labels: readonly LabelPhone[], from: number, spelling: readonly Phone[]): number {
+  let matched = 0;
+  while (matched < spelling.length && phoneOf(labels[from + matched]) === spelling[matched]) {
+    if (isLong(labels[from + matched]) && matched < spelling.length - 1) return matched;
+    matched += 1;
+  }
+  return matched;
 }
 
-const continuesVowel = (mora: Mora | undefined, vowel: Phone) =>
-  mora !== undefined && mora.phones.length === 1 && mora.phones[0] === vowel;
-
 function walk(
-  labelPhones: readonly LabelPhone[],
+  labels: readonly LabelPhone[],
   morae: readonly Mora[],
 ): { moraOf: number[]; difference: PhoneDifference | null } {
   const moraOf: number[] = [];
-  let mora = 0;
-  let at = 0;
-  for (const [index, label] of labelPhones.entries()) {
-    const { phone: found, long } = typeof label === "string" ? { phone: label, long: false } : label;
-    const current = morae[mora];
-    if (!current) return { moraOf, difference: { index, expected: null, found, mora: null } };
-    if (!accepts(current, at, found))
-      return { moraOf, difference: { index, expected: current.phones[at]!, found, mora } };
-    moraOf.push(mora);
-    at += 1;
-    if (at === current.phones.length) {
-      mora += 1;
-      at = 0;
+  let lengthened: Phone | null = null;
+  for (const [at, mora] of morae.entries()) {
+    const from = moraOf.length;
+    if (lengthened !== null) {
+      const continued = mora.phones.length === 1 && mora.phones[0] === lengthened;
+      if (continued) {
+        lengthened = null;
+        continue;
+      }
+      return {
+        moraOf,
+        difference: { index: from, expected: mora.phones[0]!, found: lengthened, mora: at },
+      };
     }
-    if (!long) continue;
-    const next = morae[mora];
-    if (!continuesVowel(next, found)) {
-      const expected = next?.phones[0] ?? null;
-      return { moraOf, difference: { index: index + 1, expected, found, mora: next ? mora : null } };
+    const spelling = spellingsOf(mora).find(
+      (phones) => matchedPhones(labels, from, phones) === phones.length,
+    );
+    if (!spelling) {
+      const matched = matchedPhones(labels, from, mora.phones);
+      const index = from + matched;
+      const difference = {
+        index,
+        expected: mora.phones[matched]!,
+        found: phoneOf(labels[index]),
+        mora: at,
+      };
+      return { moraOf, difference };
     }
-    mora += 1;
+    for (const _ of spelling) moraOf.push(at);
+    if (isLong(labels[moraOf.length - 1])) lengthened = spelling.at(-1)!;
   }
-  const rest = morae[mora];
-  if (!rest) return { moraOf, difference: null };
-  return {
-    moraOf,
-    difference: { index: labelPhones.length, expected: rest.phones[at]!, found: null, mora },
-  };
+  const index = moraOf.length;
+  const found = lengthened ?? phoneOf(labels[index]);
+  return { moraOf, difference: found === null ? null : { index, expected: null, found, mora: null } };
 }
 
 /**
  * Mora index of each label phone (pauses left out) when the labels spell the reading, else null.
- * A label that is long for itself (`a:`) covers two morae and gets the first; labels that write ヂ ヅ with
- * d, or ティ ディ with a glide, count as equal. See `firstDifference` for what is wrong when it is null.
+ * A label that is long for itself (`a:`) covers two morae and gets the first. Other spellings of the same
+ * kana count as equal: see `spellingsOf`. What is wrong when it is null tells `firstDifference`.
  */
 export function matchPhonesToMorae(
   labelPhones: readonly LabelPhone[],

@@ -1,1 +1,0 @@
-export { type NormalisedPhone, normalisePhone } from "./phones.ts";
