@@ -1,0 +1,3 @@
+export function hello(): string {
+  return "hello";
+}

@@ -1,0 +1,44 @@
+/** Wording of everything that can be refused while a site is built or served. */
+
+export function outputIsNotOurs(folder: string, entries: readonly string[]): string {
+  const some = entries.slice(0, 3).join(", ");
+  return `${folder} already holds files that are not a report of ours (${some}${entries.length > 3 ? ", …" : ""}). A report is only written into an empty or new folder, or over an earlier report. Choose another folder with --out, or empty this one yourself.`;
+}
+
+export function outputHoldsResults(out: string, results: string): string {
+  return `The report folder ${out} would swallow the results folder ${results}. Choose a folder beside or inside the results, for example ${results}/site.`;
+}
+
+export function resultsMissing(folder: string, file: string): string {
+  return `${folder} is not a results folder: it has no ${file}. Give the folder that "morascope run … --out" wrote.`;
+}
+
+export function resultsUnreadable(file: string, fault: string): string {
+  return `${file} cannot be used: ${fault}. Run "morascope run" again to write fresh results.`;
+}
+
+export function siteNotSelfContained(faults: readonly string[]): string {
+  const list = faults.slice(0, 10).map((fault) => `  ${fault}`);
+  return `The built report would not stand alone (${faults.length} faults):\n${list.join("\n")}`;
+}
+
+export function notASite(folder: string): string {
+  return `${folder} is not a report: it has no morascope-site.json. Build one with "morascope report RESULTS --out ${folder}".`;
+}
+
+export function portInvalid(value: string): string {
+  return `--port ${value} is not a port number. Give a whole number from 0 to 65535; 0 takes any free port.`;
+}
+
+export function portTaken(port: number): string {
+  return `Port ${port} is in use by another program. Leave --port out to take a free one, or name another.`;
+}
+
+export function hostNotAllowed(host: string, port: number): string {
+  return `Cannot listen on ${host} port ${port}. Leave --host out to serve on this machine only.`;
+}
+
+/** Printed when a report is served to other machines on purpose. */
+export function servedToNetwork(host: string): string {
+  return `Serving on ${host}: other machines on this network can open the report. Leave --host out to keep it on this machine.`;
+}

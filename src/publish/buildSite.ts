@@ -1,0 +1,116 @@
+import { cp, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { outputHoldsResults, siteNotSelfContained } from "../messages/publish.ts";
+import { UserError } from "../messages/userError.ts";
+import { finishPage } from "./finishPage.ts";
+import { fillNpmCache } from "./npmCache.ts";
+import { refuseForeignFolder, replaceSite } from "./outputFolder.ts";
+import { readProblems, readRun } from "./readResults.ts";
+import { findOutsideRequests } from "./selfContained.ts";
+import { type SiteConfig, siteConfig, sitePages } from "./siteConfig.ts";
+import { writeSiteSource } from "./writeSiteSource.ts";
+
+export interface BuildSiteOptions {
+  /** Results folder; only read. */
+  readonly results: string;
+  /** Folder the site is written to: new, empty, or an earlier site, which is replaced. */
+  readonly out: string;
+  readonly onProgress?: (progress: SiteProgress) => void;
+}
+
+export interface SiteProgress {
+  readonly done: number;
+  readonly total: number;
+  /** What is being done now, in a few words. */
+  readonly label: string;
+}
+
+export interface BuiltSite {
+  readonly pages: number;
+  readonly files: number;
+  readonly bytes: number;
+}
+
+const templates = fileURLToPath(new URL("../../reports", import.meta.url));
+
+async function runFramework(config: SiteConfig, out: string, onLine: (line: string) => void): Promise<void> {
+  process.env.OBSERVABLE_TELEMETRY_DISABLE = "true";
+  const { normalizeConfig } = await import("@observablehq/framework/dist/config.js");
+  const { build, FileBuildEffects } = await import("@observablehq/framework/dist/build.js");
+  const log = (line: string) => line.includes("↳") && onLine(line);
+  const logger = { log, warn: onLine, error: onLine };
+  const quiet = { logger, output: { write() {} } };
+  const effects = new FileBuildEffects(out, path.join(config.root, ".observablehq", "cache"), quiet);
+  effects.prepare = async () => {}; // clears or warns by the working directory; the output is a new folder here
+  await build({ config: normalizeConfig(config) }, effects);
+}
+
+/** Modification times travel into the pages; with the run's own time the same results give the same bytes. */
+async function stamp(folder: string, time: Date): Promise<void> {
+  for (const entry of await readdir(folder, { recursive: true }))
+    await utimes(path.join(folder, entry), time, time);
+}
+
+async function measure(folder: string): Promise<BuiltSite> {
+  let pages = 0;
+  let files = 0;
+  let bytes = 0;
+  for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
+    if (!entry.isFile()) continue;
+    files++;
+    if (entry.name.endsWith(".html")) pages++;
+    bytes += (await stat(path.join(entry.parentPath, entry.name))).size;
+  }
+  return { pages, files, bytes };
+}
+
+/**
+ * Builds the report of a results folder: a site of plain files that asks no other host for anything. No network is used.
+ * Works from any working directory and several times at once; the same results give the same bytes.
+ * Throws a UserError when the results cannot be read or `out` holds files that are not an earlier report.
+ */
+export async function buildSite({ results, out, onProgress }: BuildSiteOptions): Promise<BuiltSite> {
+  const labels = ["reading the results", "preparing the pages", "gathering the code", "building", "checking"];
+  const step = (done: number) => onProgress?.({ done, total: labels.length, label: labels[done] ?? "done" });
+  const source = path.resolve(results);
+  const site = path.resolve(out);
+  if (!path.relative(site, source).startsWith("..")) throw new UserError(outputHoldsResults(out, results));
+
+  step(0);
+  const run = await readRun(source);
+  const problems = await readProblems(source);
+  await refuseForeignFolder(site);
+
+  const work = await mkdtemp(path.join(tmpdir(), "morascope-site-"));
+  try {
+    const root = path.join(work, "source");
+    const built = path.join(work, "site");
+    step(1);
+    await cp(templates, root, {
+      recursive: true,
+      filter: (file) => !/\.observablehq|\/components|\.ts$/.test(path.relative(templates, file)),
+    });
+    await writeSiteSource({ root, results: source, run, problems });
+    step(2);
+    await fillNpmCache(root, run.software.version);
+    await stamp(root, new Date(run.createdAt));
+    step(3);
+    const complaints: string[] = [];
+    await runFramework(siteConfig({ root, output: built, run }), built, (line) => complaints.push(line));
+    if (complaints.length > 0) throw new Error(`the pages do not build:\n${complaints.join("\n")}`);
+    for (const { file, description } of sitePages) {
+      const page = path.join(built, `${file}.html`);
+      await writeFile(page, finishPage(await readFile(page, "utf8"), description));
+    }
+    step(4);
+    const faults = await findOutsideRequests(built);
+    if (faults.length > 0) throw new Error(siteNotSelfContained(faults));
+    await replaceSite(built, site, { software: run.software, createdAt: run.createdAt });
+  } finally {
+    await rm(work, { recursive: true, force: true });
+  }
+  step(labels.length);
+  return measure(site);
+}

@@ -1,0 +1,19 @@
+import { contentPolicy } from "./contentPolicy.ts";
+
+/**
+ * What the framework's page lacks: the language, a viewport that lets readers zoom, a description, and a policy that
+ * keeps the page to its own host wherever it is put. Throws when the framework's page is not built as we know it.
+ */
+export function finishPage(html: string, description: string): string {
+  const viewport = /<meta name="viewport"[^>]*>/;
+  if (!html.includes("<html>") || !viewport.test(html))
+    throw new Error("the framework's page has changed its shape");
+  const policy = contentPolicy(html);
+  const head = [
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<meta name="description" content="${description}">`,
+    '<meta name="color-scheme" content="light dark">',
+    `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
+  ];
+  return html.replace("<html>", '<html lang="en">').replace(viewport, () => head.join("\n"));
+}

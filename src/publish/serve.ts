@@ -1,0 +1,83 @@
+import { readFile } from "node:fs/promises";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import path from "node:path";
+import sirv from "sirv";
+import { hostNotAllowed, notASite, portTaken } from "../messages/publish.ts";
+import { UserError } from "../messages/userError.ts";
+import { contentPolicy } from "./contentPolicy.ts";
+import { isSite } from "./outputFolder.ts";
+
+export interface ServeOptions {
+  /** Folder of a built report. */
+  readonly site: string;
+  /** Default 0: any free port. */
+  readonly port?: number;
+  /** Default 127.0.0.1: only this machine can open the report. */
+  readonly host?: string;
+}
+
+export interface Served {
+  /** Address to open, ending in `/`. */
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+/** True for a request path that tries to leave the folder or hides something: refused before any file is looked up. */
+export function isEscape(url: string): boolean {
+  let decoded: string;
+  try {
+    decoded = decodeURIComponent(url.split(/[?#]/, 1)[0]!);
+  } catch {
+    return true;
+  }
+  return /\0|\\/.test(decoded) || decoded.split("/").some((part) => part.startsWith("."));
+}
+
+function refuse(response: ServerResponse, status: number, text: string): void {
+  response.writeHead(status, { "content-type": "text/plain; charset=utf-8" }).end(`${text}\n`);
+}
+
+/** The policy of the page a clean address stands for: `/length` is `length.html`, `/` is `index.html`. */
+async function policyFor(site: string, url: string): Promise<string> {
+  const name = decodeURIComponent(url.split(/[?#]/, 1)[0]!).replace(/\/$/, "/index");
+  const file = path.join(site, name.endsWith(".html") ? name : `${name}.html`);
+  const page = await readFile(file, "utf8").catch(() => "");
+  return `${contentPolicy(page)}; frame-ancestors 'none'`;
+}
+
+function listen(server: Server, port: number, host: string): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once("error", (error: NodeJS.ErrnoException) => {
+      const message = error.code === "EADDRINUSE" ? portTaken(port) : hostNotAllowed(host, port);
+      reject(new UserError(message));
+    });
+    server.listen(port, host, () => resolve((server.address() as { port: number }).port));
+  });
+}
+
+/** Serves a built report with clean addresses and byte ranges (for audio) until it is closed. */
+export async function serve({ site, port = 0, host = "127.0.0.1" }: ServeOptions): Promise<Served> {
+  const folder = path.resolve(site);
+  if (!(await isSite(folder))) throw new UserError(notASite(site));
+  const files = sirv(folder, { extensions: ["html"], etag: true, dev: true });
+  const server = createServer(async (request: IncomingMessage, response: ServerResponse) => {
+    const url = request.url ?? "/";
+    if (request.method !== "GET" && request.method !== "HEAD")
+      return refuse(response, 405, "Only reading is possible.");
+    if (isEscape(url)) return refuse(response, 400, "This address leaves the report.");
+    response.setHeader("x-content-type-options", "nosniff");
+    response.setHeader("referrer-policy", "no-referrer");
+    response.setHeader("content-security-policy", await policyFor(folder, url));
+    files(request, response, () => refuse(response, 404, "No such page in this report."));
+  });
+  const taken = await listen(server, port, host);
+  const shown = host.includes(":") ? `[${host}]` : host;
+  return {
+    url: `http://${shown}:${taken}/`,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}

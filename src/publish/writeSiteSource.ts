@@ -1,0 +1,42 @@
+import { cp, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
+import path from "node:path";
+import type { Problem } from "../datasets/types.ts";
+import { datasetsHtml } from "./datasetsHtml.ts";
+import { dictionaryHtml } from "./dictionaryHtml.ts";
+import type { Html } from "./html.ts";
+import type { Run } from "./readResults.ts";
+
+export interface SiteSource {
+  /** Copy of the page templates, which this fills. */
+  readonly root: string;
+  readonly results: string;
+  readonly run: Run;
+  readonly problems: readonly Problem[];
+}
+
+/** Replaces each `{{name}}` of a template. Throws when a name is unknown: a page must not show its own scaffolding. */
+export function fillTemplate(template: string, parts: Readonly<Record<string, Html>>): string {
+  return template.replace(/\{\{([\w-]+)\}\}/g, (_, name: string) => {
+    const part = parts[name];
+    if (part === undefined) throw new Error(`the page template asks for an unknown part: ${name}`);
+    return part.markup;
+  });
+}
+
+/** Fills the pages' fixed parts and lays the data where the pages load it. */
+export async function writeSiteSource({ root, results, run, problems }: SiteSource): Promise<void> {
+  const parts = { datasets: datasetsHtml(run, problems), dictionary: dictionaryHtml() };
+  for (const file of await readdir(root)) {
+    if (!file.endsWith(".md")) continue;
+    const page = path.join(root, file);
+    await writeFile(page, fillTemplate(await readFile(page, "utf8"), parts));
+  }
+  const data = path.join(root, "data");
+  await mkdir(data, { recursive: true });
+  await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
+  await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
+  await writeFile(
+    path.join(data, "site.json"),
+    JSON.stringify({ datasets: run.datasets, createdAt: run.createdAt }),
+  );
+}
