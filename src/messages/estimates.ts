@@ -1,0 +1,51 @@
+/** The cells file lacks a column that every estimate needs. */
+export function missingCellColumn(name: string): string {
+  return `The cells have no column "${name}". They may come from another version: run the corpus again to write them anew.`;
+}
+
+export function raggedCellColumn(name: string, length: number, expected: number): string {
+  return `The cells' column "${name}" has ${length} entries where ${expected} were expected. The file may be cut short: run the corpus again to write it anew.`;
+}
+
+/** The label set has no devoicing marks at all. */
+export function noDevoicingMarks(dataset: string, labelSet: string, vowels: number): string {
+  return `${dataset} (${labelSet}): its labels do not say which vowels are devoiced, so ${vowels} vowels give no rate. Measure devoicing from the recordings, or use labels that mark it.`;
+}
+
+export function nothingSelected(what: string): string {
+  return `No ${what} in these results matches the filter. Loosen it, or leave out one restriction after the other to see which one excludes all.`;
+}
+
+export const predictedNotRate = "predicted by rule, not a rate";
+
+export function predictedMarks(dataset: string, labelSet: string): string {
+  return `${dataset} (${labelSet}): its devoicing marks were written from the text by a rule, the same for every speaker. They show what the rule expects, not what was said, so no rate is given.`;
+}
+
+export function oneSpeakerRate(): string {
+  return "Wilson score interval over the tokens of one speaker: it speaks of this speaker only, and treats the tokens as independent";
+}
+
+export function clusteredRateMethod(speakers: number): string {
+  return `share of tokens; interval clustered by ${speakers} speakers (logit scale, small-sample correction, t), not narrower than Wilson's`;
+}
+
+export function allOrNoneMethod(speakers: number, correlation: number): string {
+  return `none or all devoiced: exact interval over ${speakers} speakers for the effective number of tokens, assuming a correlation of ${correlation} between tokens of a speaker`;
+}
+
+export function fewSpeakers(speakers: number, wanted: number): string {
+  return `Only ${speakers} speakers: how much speakers differ is hardly known, so the interval is wide and its level only approximate. From ${wanted} speakers on it can be relied on.`;
+}
+
+export function oneSpeakerOnly(): string {
+  return "One speaker: nothing follows about other speakers.";
+}
+
+export function fewEvents(effective: number, wanted: number): string {
+  return `The rarer outcome counts for about ${effective} independent tokens; below ${wanted} the interval may hold the truth less often than it says.`;
+}
+
+export function unevenSpeakers(): string {
+  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (about 92 % instead of 95 % in simulations).";
+}
