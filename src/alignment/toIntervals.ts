@@ -1,0 +1,123 @@
+import type { Mora } from "../phonology/kana.ts";
+import { isPause, isVowel, type Phone } from "../phonology/phones.ts";
+import type { Interval, Length } from "./interval.ts";
+import type { LabelPhone } from "./labelPhone.ts";
+
+/** What is known about a label set beside its lines. */
+export interface IntervalContext {
+  /** The morae of the reading; null when there is none or it does not fit the label. */
+  readonly morae: readonly Mora[] | null;
+  /** For each label phone that is no pause, its mora; null exactly when `morae` is. */
+  readonly moraOfPhone: readonly number[] | null;
+  /** Accent by mora from the reading; null when the reading tells none. */
+  readonly accentOfMora: readonly (boolean | null)[] | null;
+  /** The label set writes long vowels with a mark of their own, so that an unmarked vowel is short. */
+  readonly marksLength: boolean;
+  /** The label set says of each vowel whether it is devoiced. */
+  readonly marksDevoicing: boolean;
+}
+
+/**
+ * Joins the phones of a label file into intervals: vowels that the reading writes as one long vowel, a closure with
+ * the consonant it lengthens, neighbouring pauses. The intervals cover the same time in the same order.
+ */
+export function toIntervals(phones: readonly LabelPhone[], context: IntervalContext): Interval[] {
+  const intervals: Interval[] = [];
+  let mora = 0;
+  let spoken = 0;
+  for (let i = 0; i < phones.length; ) {
+    const taken = isPause(phones[i]!.phone)
+      ? pauseFrom(phones, i)
+      : isVowel(phones[i]!.phone)
+        ? vowelFrom(phones, i, spoken, context)
+        : consonantFrom(phones, i);
+    const first = phones[i]!;
+    const pause = taken.kind === "pause";
+    intervals.push({
+      phone: taken.phone,
+      kind: taken.kind,
+      length: taken.length,
+      lengthFrom: taken.lengthFrom,
+      mora: pause ? null : mora,
+      startMs: first.startMs,
+      endMs: phones[i + taken.count - 1]!.endMs,
+      closureEndMs: taken.length === "geminate" ? first.endMs : null,
+      devoiced: taken.kind === "vowel" && context.marksDevoicing ? first.devoiced : null,
+      accented: pause ? null : accentOf(first, spoken, context),
+    });
+    mora += taken.morae;
+    if (!pause) spoken += taken.count;
+    i += taken.count;
+  }
+  return intervals;
+}
+
+interface Taken {
+  readonly phone: Phone;
+  readonly kind: Interval["kind"];
+  readonly length: Length | null;
+  readonly lengthFrom: "reading" | "label" | null;
+  /** Label phones used. */
+  readonly count: number;
+  /** Morae completed by them. */
+  readonly morae: number;
+}
+
+function pauseFrom(phones: readonly LabelPhone[], from: number): Taken {
+  let end = from;
+  while (end < phones.length && isPause(phones[end]!.phone)) end++;
+  return { phone: "pause", kind: "pause", length: null, lengthFrom: null, count: end - from, morae: 0 };
+}
+
+function vowelFrom(
+  phones: readonly LabelPhone[],
+  from: number,
+  spoken: number,
+  context: IntervalContext,
+): Taken {
+  const { phone, long } = phones[from]!;
+  const vowel = { phone, kind: "vowel" } as const;
+  if (long) return { ...vowel, length: "long", lengthFrom: "label", count: 1, morae: 2 };
+  if (context.morae !== null && context.moraOfPhone !== null) {
+    let count = 1;
+    while (isLengthMark(phones[from + count], phone, context.moraOfPhone[spoken + count], context.morae))
+      count++;
+    return { ...vowel, length: count > 1 ? "long" : "short", lengthFrom: "reading", count, morae: count };
+  }
+  const alone = !isVowelAt(phones[from - 1]) && !isVowelAt(phones[from + 1]);
+  const known = alone || context.marksLength;
+  return { ...vowel, length: known ? "short" : null, lengthFrom: known ? "label" : null, count: 1, morae: 1 };
+}
+
+function isLengthMark(
+  next: LabelPhone | undefined,
+  phone: Phone,
+  mora: number | undefined,
+  morae: readonly Mora[],
+): boolean {
+  return next?.phone === phone && mora !== undefined && morae[mora]!.kind === "long";
+}
+
+function isVowelAt(phone: LabelPhone | undefined): boolean {
+  return phone !== undefined && isVowel(phone.phone);
+}
+
+function consonantFrom(phones: readonly LabelPhone[], from: number): Taken {
+  const { phone } = phones[from]!;
+  const consonant = { kind: "consonant", lengthFrom: null } as const;
+  const next = phones[from + 1]?.phone;
+  if (phone === "cl" && next !== undefined && takesLength(next))
+    return { ...consonant, phone: next, length: "geminate", count: 2, morae: 1 };
+  const moraic = phone === "N" || phone === "cl";
+  return { ...consonant, phone, length: moraic ? null : "single", count: 1, morae: moraic ? 1 : 0 };
+}
+
+function takesLength(phone: Phone): boolean {
+  return !isVowel(phone) && !isPause(phone) && phone !== "N" && phone !== "cl";
+}
+
+function accentOf(phone: LabelPhone, spoken: number, context: IntervalContext): boolean | null {
+  if (phone.accented !== null || context.accentOfMora === null || context.moraOfPhone === null)
+    return phone.accented;
+  return context.accentOfMora[context.moraOfPhone[spoken]!] ?? null;
+}

@@ -1,0 +1,62 @@
+import type { Writable } from "node:stream";
+import cliProgress from "cli-progress";
+import type { OnProgress, Progress } from "../progress.ts";
+
+/** Lines in a log file come at most this often, in ms. */
+const logEveryMs = 5000;
+
+/** One line with a bar, count and time left; in a log file a plain line every few seconds. */
+export function progressLine(stream: Writable & { isTTY?: boolean }): {
+  onProgress: OnProgress;
+  stop: () => void;
+} {
+  const bar = new cliProgress.SingleBar({
+    stream: stream as NodeJS.WriteStream,
+    format: "{task} {bar} {percentage} % · {value} of {total} {unit} · {left}",
+    barCompleteChar: "█",
+    barIncompleteChar: "░",
+    barsize: 24,
+    hideCursor: true,
+    noTTYOutput: true,
+    notTTYSchedule: logEveryMs,
+    etaBuffer: 50,
+    formatValue: (value, _options, type) =>
+      type === "percentage" ? String(value).padStart(3) : String(value),
+  });
+  let task: string | null = null;
+  let startedAt = 0;
+  const finish = () => {
+    if (task === null) return;
+    bar.stop();
+    task = null;
+  };
+  return {
+    onProgress: (progress) => {
+      if (progress.task !== task) {
+        finish();
+        task = progress.task;
+        startedAt = performance.now();
+        bar.start(progress.total, progress.done, payload(progress, startedAt));
+      } else bar.setTotal(progress.total);
+      bar.update(progress.done, payload(progress, startedAt));
+    },
+    stop: finish,
+  };
+}
+
+function payload({ task, done, total, unit }: Progress, startedAt: number): Record<string, string> {
+  return { task: task.padEnd(24), unit, left: timeLeft(done, total, (performance.now() - startedAt) / 1000) };
+}
+
+/** Time left in words, from what the work took so far. */
+export function timeLeft(done: number, total: number, elapsedSec: number): string {
+  if (done >= total) return `done in ${duration(elapsedSec)}`;
+  if (done === 0) return "time left unknown yet";
+  return `${duration((elapsedSec / done) * (total - done))} left`;
+}
+
+function duration(sec: number): string {
+  if (sec < 60) return `${Math.ceil(sec)} s`;
+  if (sec < 3600) return `${Math.floor(sec / 60)} min ${Math.ceil(sec % 60)} s`;
+  return `${Math.floor(sec / 3600)} h ${Math.round((sec % 3600) / 60)} min`;
+}

@@ -1,0 +1,74 @@
+import { type Command, InvalidArgumentError } from "commander";
+import { cardNeedsOneDataset } from "../messages/run.ts";
+import { UserError } from "../messages/userError.ts";
+import { runPipeline } from "../runPipeline.ts";
+import { software } from "../software.ts";
+import { progressLine } from "./progress.ts";
+import { runSummary } from "./runSummary.ts";
+
+interface RunFlags {
+  readonly out: string;
+  readonly card?: string;
+  readonly report: boolean;
+  readonly level: number;
+  readonly memory: number;
+  readonly date?: string;
+}
+
+export function registerRun(program: Command): void {
+  program
+    .command("run")
+    .summary("measure datasets and build their report")
+    .description(
+      "Reads each dataset, measures its vowels and consonants and writes the results folder: tables (Parquet), estimates, findings and problems, and a site to look at.",
+    )
+    .argument("<dataset...>", "dataset folders")
+    .option("-o, --out <folder>", "results folder: a new one, or one an earlier run made", "results")
+    .option("--card <file>", "a dataset.json kept outside the dataset folder")
+    .option("--no-report", "leave the site out")
+    .option("--level <share>", "confidence level of all intervals", level, 0.95)
+    .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
+    .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)")
+    .addHelpText("after", "\nExample:\n  morascope run jsut jvs --out results\n")
+    .action(async (folders: string[], flags: RunFlags) => {
+      await runDatasets(folders, flags);
+    });
+}
+
+/** Runs the pipeline with a progress line, prints the summary, and sets the exit code: 1 when a recording was left out. */
+export async function runDatasets(folders: readonly string[], flags: RunFlags): Promise<void> {
+  if (flags.card !== undefined && folders.length > 1)
+    throw new UserError(cardNeedsOneDataset(folders.length));
+  const { onProgress, stop } = progressLine(process.stderr);
+  const record = await runPipeline({
+    datasets: folders.map((folder) => ({ folder, card: flags.card ?? null })),
+    out: flags.out,
+    createdAt: flags.date ?? defaultDate(process.env.SOURCE_DATE_EPOCH),
+    software,
+    memoryLimitMb: flags.memory,
+    level: flags.level,
+    report: flags.report,
+    readText: null,
+    onProgress,
+  }).finally(stop);
+  process.stdout.write(runSummary(record, flags.out));
+  if (record.problems.excluded > 0) process.exitCode = 1;
+}
+
+function defaultDate(epochSec: string | undefined): string {
+  return (epochSec === undefined ? new Date() : new Date(Number(epochSec) * 1000)).toISOString();
+}
+
+function level(text: string): number {
+  const value = Number(text);
+  if (!(value >= 0.5 && value < 1))
+    throw new InvalidArgumentError("It must be at least 0.5 and below 1, e.g. 0.95.");
+  return value;
+}
+
+function megabytes(text: string): number {
+  const value = Number(text);
+  if (!(Number.isInteger(value) && value >= 64))
+    throw new InvalidArgumentError("It must be a whole number of MB, at least 64.");
+  return value;
+}

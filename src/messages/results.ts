@@ -1,0 +1,41 @@
+/** Wording about results folders. */
+export function folderNotOurs(folder: string, entries: readonly string[]): string {
+  const some = entries.slice(0, 3).join(", ");
+  return `${folder} holds files that no run made (${some}${entries.length > 3 ? ", …" : ""}). Results are only written into a new folder or one that an earlier run made: choose another --out, or empty it yourself.`;
+}
+
+export function folderMissing(folder: string): string {
+  return `There is no folder ${folder}. Give the folder that \`morascope run … --out\` wrote.`;
+}
+
+export function resultMissing(folder: string, file: string): string {
+  return `${folder} holds no ${file}: it is no results folder, or its run did not finish. Run \`morascope run DATASET… --out ${folder}\` (again).`;
+}
+
+export function folderNotWritable(folder: string, code: string): string {
+  const reason =
+    code === "EEXIST" || code === "ENOTDIR"
+      ? "a file stands in the way"
+      : code === "EACCES" || code === "EPERM" || code === "EROFS"
+        ? "it may not be written to"
+        : code === "ENOSPC"
+          ? "the disk is full"
+          : code;
+  return `The results folder ${folder} cannot be used: ${reason}. Choose another --out.`;
+}
+
+export function jsonBroken(path: string, reason: string): string {
+  return `${path} is no valid JSON (${reason}). Run the command that made it again.`;
+}
+
+export function schemaOutdated(path: string, found: string, wanted: number): string {
+  return `${path} was written with table version ${found}, this version reads ${wanted}. Run \`morascope run\` again on the datasets.`;
+}
+
+export function nothingToRead(): string {
+  return "None of the datasets has a label file or recording that can be used: there is nothing to measure. `morascope check DATASET` says what was found.";
+}
+
+export function datasetTwice(id: string, first: string, second: string): string {
+  return `Both ${first} and ${second} call themselves "${id}". Give one of them another id in its dataset.json.`;
+}

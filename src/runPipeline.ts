@@ -1,0 +1,133 @@
+import { resolve } from "node:path";
+import { openDataset } from "./datasets/openDataset.ts";
+import type { DatasetCard, Problem } from "./datasets/types.ts";
+import { runEstimates } from "./estimates/runEstimates.ts";
+import { runFindings } from "./findings/runFindings.ts";
+import * as messages from "./messages/results.ts";
+import { UserError } from "./messages/userError.ts";
+import type { OnProgress } from "./progress.ts";
+import { buildSite } from "./publish/buildSite.ts";
+import { datapackage } from "./publish/datapackage.ts";
+import { type ReadText, readDataset } from "./readDataset.ts";
+import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
+import { loadCells } from "./storage/loadCells.ts";
+import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
+import { ResultsWriter, type WrittenCounts } from "./storage/resultsWriter.ts";
+import { schemaVersion } from "./storage/schemaVersion.ts";
+import { toCsv } from "./storage/writeCsv.ts";
+
+export interface DatasetSource {
+  readonly folder: string;
+  /** A dataset.json kept outside the folder; null to look inside it. */
+  readonly card: string | null;
+}
+
+export interface RunOptions {
+  readonly datasets: readonly DatasetSource[];
+  readonly out: string;
+  /** Goes into run.json as it is: the clock is an input. */
+  readonly createdAt: string;
+  readonly software: { readonly name: string; readonly version: string };
+  /** Memory of the tables' database, in MB; more is spilled to disk. */
+  readonly memoryLimitMb: number;
+  /** Confidence level of all intervals, 0 to 1. */
+  readonly level: number;
+  readonly report: boolean;
+  /** Makes a reading from text, where a dataset has none; null to do without. */
+  readonly readText: ReadText | null;
+  readonly onProgress: OnProgress;
+}
+
+/** What `run.json` holds. */
+export interface RunRecord {
+  readonly software: RunOptions["software"];
+  readonly schemaVersion: number;
+  readonly createdAt: string;
+  readonly parameters: { readonly level: number };
+  readonly datasets: readonly DatasetCard[];
+  readonly counts: WrittenCounts & { readonly phones: number };
+  readonly problems: { readonly total: number; readonly excluded: number };
+}
+
+/**
+ * Carries datasets through the pipeline and leaves the results folder: `run.json`, the four tables, estimates,
+ * findings, problems, a data package and, unless `report` is false, the site. The same input gives the same bytes.
+ */
+export async function runPipeline(options: RunOptions): Promise<RunRecord> {
+  const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
+  try {
+    const record = await measure(options, results);
+    await conclude(options, results, record);
+    if (options.report)
+      await buildSite({
+        results: resolve(options.out),
+        out: results.path("site"),
+        onProgress: options.onProgress,
+      });
+    return record;
+  } finally {
+    await results.close();
+  }
+}
+
+async function measure(options: RunOptions, results: ResultsFolder): Promise<RunRecord> {
+  const writer = await ResultsWriter.open(results, options.memoryLimitMb);
+  const cards: DatasetCard[] = [];
+  const problems: Problem[] = [];
+  const folderOf = new Map<string, string>();
+  let phones = 0;
+  try {
+    for (const source of options.datasets) {
+      const dataset = await openDataset(source.folder, source.card === null ? {} : { card: source.card });
+      try {
+        const { id } = dataset.card;
+        const earlier = folderOf.get(id);
+        if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
+        folderOf.set(id, source.folder);
+        const read = await readDataset(dataset, writer, options.readText, options.onProgress);
+        cards.push(dataset.card);
+        problems.push(...dataset.problems, ...read.problems);
+        phones += read.phones;
+      } finally {
+        dataset.tree.close();
+      }
+    }
+    if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
+    options.onProgress({ task: "Writing tables", done: 0, total: 1, unit: "step" });
+    const counts = await writer.finish();
+    options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
+    await writeFileAtomic(results.path("problems"), toCsv(problemColumns, problems));
+    const excluded = problems.filter((problem) => problem.excluded).length;
+    return {
+      software: options.software,
+      schemaVersion,
+      createdAt: options.createdAt,
+      parameters: { level: options.level },
+      datasets: cards,
+      counts: { ...counts, phones },
+      problems: { total: problems.length, excluded },
+    };
+  } finally {
+    writer.close();
+  }
+}
+
+const problemColumns = [
+  "dataset",
+  "utterance",
+  "file",
+  "line",
+  "rule",
+  "message",
+  "wayOut",
+  "excluded",
+] as const;
+
+async function conclude(options: RunOptions, results: ResultsFolder, record: RunRecord): Promise<void> {
+  const cells = await loadCells(resolve(options.out));
+  const estimates = runEstimates(cells, options.level);
+  await writeJson(results.path("estimates"), estimates);
+  await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
+  await writeJson(results.path("datapackage"), datapackage(record));
+  await writeJson(results.path("run"), record);
+}

@@ -1,0 +1,76 @@
+import { mkdir, readdir, readFile, rm } from "node:fs/promises";
+import { join } from "node:path";
+import * as messages from "../messages/results.ts";
+import { UserError } from "../messages/userError.ts";
+
+/** The files of a results folder; `work/` holds what a run needs on its way and is gone after it. */
+export const resultFiles = {
+  run: "run.json",
+  utterances: "utterances.parquet",
+  intervals: "intervals.parquet",
+  tokens: "tokens.parquet",
+  cells: "cells.parquet",
+  estimates: "estimates.json",
+  findings: "findings.json",
+  problems: "problems.csv",
+  datapackage: "datapackage.json",
+  site: "site",
+} as const;
+export type ResultFile = keyof typeof resultFiles;
+
+const workFolder = ".work";
+const marker = ".morascope-results";
+
+export interface ResultsFolder {
+  readonly path: (file: ResultFile) => string;
+  /** Scratch space inside the results folder, for one run. */
+  readonly work: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Opens a folder to write results into: a new one, an empty one or one that a run made. Refuses any other. */
+export async function openResultsFolder(folder: string, markerText: string): Promise<ResultsFolder> {
+  const entries = await listOrCreate(folder);
+  if (entries.length > 0 && !entries.includes(marker))
+    throw new UserError(messages.folderNotOurs(folder, entries));
+  const { writeFileAtomic } = await import("./atomicFile.ts");
+  await writeFileAtomic(join(folder, marker), markerText);
+  const work = join(folder, workFolder);
+  await rm(work, { recursive: true, force: true });
+  await mkdir(work);
+  return {
+    path: (file) => join(folder, resultFiles[file]),
+    work,
+    close: () => rm(work, { recursive: true, force: true }),
+  };
+}
+
+/** The path of one result of a finished run, or the reason why there is none. */
+export async function resultPath(folder: string, file: ResultFile): Promise<string> {
+  const path = join(folder, resultFiles[file]);
+  const entries = await readdir(folder).catch(() => null);
+  if (entries === null) throw new UserError(messages.folderMissing(folder));
+  if (!entries.includes(resultFiles[file]))
+    throw new UserError(messages.resultMissing(folder, resultFiles[file]));
+  return path;
+}
+
+export async function readJson(path: string): Promise<unknown> {
+  const text = await readFile(path, "utf8");
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new UserError(messages.jsonBroken(path, error instanceof Error ? error.message : String(error)));
+  }
+}
+
+async function listOrCreate(folder: string): Promise<string[]> {
+  try {
+    await mkdir(folder, { recursive: true });
+    return await readdir(folder);
+  } catch (error) {
+    throw new UserError(
+      messages.folderNotWritable(folder, (error as NodeJS.ErrnoException).code ?? String(error)),
+    );
+  }
+}

@@ -1,0 +1,86 @@
+import { join } from "node:path";
+import type { DuckDBConnection } from "@duckdb/node-api";
+import {
+  cellColumns,
+  type IntervalRow,
+  intervalColumns,
+  type TokenRow,
+  tokenColumns,
+  type UtteranceRow,
+  utteranceColumns,
+} from "../measures/columns.ts";
+import { openDatabase } from "./duckdb.ts";
+import { cellsQuery } from "./reduceToCells.ts";
+import type { ResultsFolder } from "./resultsFolder.ts";
+import { TableWriter } from "./tableWriter.ts";
+import { writeParquet } from "./writeParquet.ts";
+
+export interface WrittenCounts {
+  readonly utterances: number;
+  readonly intervals: number;
+  readonly tokens: number;
+  readonly cells: number;
+}
+
+/**
+ * Takes the rows of a run as they come and writes them as Parquet at the end.
+ * Rows go to a database in the results folder's scratch space, so that memory stays flat whatever the corpus.
+ */
+export class ResultsWriter {
+  readonly utterances: TableWriter<UtteranceRow>;
+  readonly intervals: TableWriter<IntervalRow>;
+  readonly tokens: TableWriter<TokenRow>;
+  readonly #connection: DuckDBConnection;
+  readonly #results: ResultsFolder;
+
+  private constructor(
+    connection: DuckDBConnection,
+    results: ResultsFolder,
+    tables: Pick<ResultsWriter, "utterances" | "intervals" | "tokens">,
+  ) {
+    this.#connection = connection;
+    this.#results = results;
+    this.utterances = tables.utterances;
+    this.intervals = tables.intervals;
+    this.tokens = tables.tokens;
+  }
+
+  /** `memoryLimitMb` is the database's; rows in hand need a few MB more. */
+  static async open(results: ResultsFolder, memoryLimitMb: number): Promise<ResultsWriter> {
+    const connection = await openDatabase(join(results.work, "tables.duckdb"), memoryLimitMb);
+    return new ResultsWriter(connection, results, {
+      utterances: await TableWriter.create<UtteranceRow>(connection, "utterances", utteranceColumns),
+      intervals: await TableWriter.create<IntervalRow>(connection, "intervals", intervalColumns),
+      tokens: await TableWriter.create<TokenRow>(connection, "tokens", tokenColumns),
+    });
+  }
+
+  /** Writes the four tables; nothing may be appended after. */
+  async finish(): Promise<WrittenCounts> {
+    this.utterances.close();
+    this.intervals.close();
+    this.tokens.close();
+    const write = (
+      query: string,
+      columns: Parameters<typeof writeParquet>[2],
+      file: "utterances" | "intervals" | "tokens" | "cells",
+    ) => writeParquet(this.#connection, query, columns, this.#results.path(file));
+    await write("from utterances", utteranceColumns, "utterances");
+    await write("from intervals", intervalColumns, "intervals");
+    await write("from tokens", tokenColumns, "tokens");
+    await this.#connection.run(`create table cells as ${cellsQuery}`);
+    await write("from cells", cellColumns, "cells");
+    const cells = await this.#connection.runAndReadAll("select cast(count(*) as integer) from cells");
+    return {
+      utterances: this.utterances.rowsWritten(),
+      intervals: this.intervals.rowsWritten(),
+      tokens: this.tokens.rowsWritten(),
+      cells: Number(cells.getRows()[0]![0]),
+    };
+  }
+
+  /** Lets go of the database, finished or not. */
+  close(): void {
+    this.#connection.closeSync();
+  }
+}
