@@ -1,0 +1,56 @@
+import tQuantile from "@stdlib/stats-base-dists-t-quantile";
+import type { Design } from "./designMatrix.ts";
+
+/** One coefficient with its interval; the odds ratio fields are exp() of the others (for log durations: duration ratios). */
+export interface CoefficientRow {
+  readonly name: string;
+  readonly estimate: number;
+  readonly standardError: number;
+  readonly low: number;
+  readonly high: number;
+  readonly ratio: number;
+  readonly ratioLow: number;
+  readonly ratioHigh: number;
+  /** Degrees of freedom of the t interval; Infinity for a normal interval. */
+  readonly degreesOfFreedom: number;
+}
+
+export interface CoefficientTableOptions {
+  /** Share of intervals that should hold the truth. Default 0.95. */
+  readonly level?: number;
+  /** Degrees of freedom for a contrast of coefficients. Default: none, that is normal intervals. */
+  readonly degreesOfFreedom?: (contrast: ArrayLike<number>) => number;
+}
+
+/** Coefficients of a fit with intervals from `covariance` (coefficients × coefficients): the fit's own or a clustered one. */
+export function coefficientTable(
+  fit: { readonly design: Design; readonly coefficients: Float64Array },
+  covariance: Float64Array,
+  options: CoefficientTableOptions = {},
+): CoefficientRow[] {
+  const k = fit.coefficients.length;
+  return fit.design.coefficients.map(({ name }, j) => {
+    const estimate = fit.coefficients[j]!;
+    const standardError = Math.sqrt(Math.max(0, covariance[j * k + j]!));
+    const contrast = Float64Array.from({ length: k }, (_, other) => (other === j ? 1 : 0));
+    const degreesOfFreedom = options.degreesOfFreedom?.(contrast) ?? Number.POSITIVE_INFINITY;
+    const half = intervalFactor(options.level ?? 0.95, degreesOfFreedom) * standardError;
+    const [low, high] = [estimate - half, estimate + half];
+    return {
+      name,
+      estimate,
+      standardError,
+      low,
+      high,
+      ratio: Math.exp(estimate),
+      ratioLow: Math.exp(low),
+      ratioHigh: Math.exp(high),
+      degreesOfFreedom,
+    };
+  });
+}
+
+/** Half width of a two-sided interval in standard errors. */
+export function intervalFactor(level: number, degreesOfFreedom: number): number {
+  return tQuantile((1 + level) / 2, degreesOfFreedom);
+}
