@@ -49,3 +49,40 @@ export function fewEvents(effective: number, wanted: number): string {
 export function unevenSpeakers(): string {
   return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (about 92 % instead of 95 % in simulations).";
 }
+
+export function cutByLength(): string {
+  return `"length" cannot be a cut of a length ratio: long and short are the two sides that it compares. Cut by another column, for example phone.`;
+}
+
+/** Sounds that have only one side of the contrast in some cut. */
+export function onesidedCuts(phones: readonly string[], contrast: "vowel-length" | "gemination"): string {
+  const both = contrast === "gemination" ? "single and geminate" : "short and long";
+  return `Left out where they do not occur both ${both}: ${phones.join(", ")}.`;
+}
+
+export function oneSpeakerRatio(): string {
+  return "ratio of geometric means; interval on the log scale over the tokens of one speaker (Welch): it speaks of this speaker only, and treats the tokens as independent";
+}
+
+export function clusteredRatioMethod(speakers: number): string {
+  return `ratio of geometric means, compared within each of ${speakers} speakers; interval clustered by speaker (log scale, small-sample correction, t), not narrower than for independent tokens`;
+}
+
+export const ratioImpossible = "cannot be estimated";
+
+export function unpairedSpeakers(): string {
+  return "No speaker has both long and short tokens of one sound, so that a difference of length cannot be told from a difference between speakers.";
+}
+
+export function noSpread(): string {
+  return "All durations are equal or there is one of each, so that their spread, and with it the certainty of a ratio, is unknown.";
+}
+
+export function medianAtFloor(): string {
+  return "Half of the tokens or more stand at the shortest duration the aligner can give, so the median is not known.";
+}
+
+export function boundByFloor(share: number): string {
+  const percent = (100 * share).toFixed(share < 0.1 ? 1 : 0);
+  return `${percent} % of the short tokens stand at the shortest duration the aligner can give and may have been shorter: the ratio is at least this.`;
+}
