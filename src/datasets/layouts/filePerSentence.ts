@@ -1,0 +1,91 @@
+import { kanaReading } from "../kanaReading.ts";
+import { readLines } from "../readLines.ts";
+import { kindOfFile } from "../speakerOfLabel.ts";
+import { append, folderOf, stemOf, type TreeIndex, withoutExtension } from "../treeIndex.ts";
+import { type DraftUtterance, draft, type Layout, type LayoutContext, layoutResult } from "./layout.ts";
+
+/**
+ * One recording a sentence, `NAME.wav` with `NAME.txt` (kana or mixed text), `NAME.lab`, or both, in the same folder or
+ * in folders a kind. A text all in kana is taken as pronounced. Other subfolders are speakers.
+ */
+export const filePerSentence: Layout = {
+  name: "file-per-sentence",
+  title: "recordings NAME.wav (flac, mp3, opus) each with NAME.txt or NAME.lab; a subfolder is a speaker",
+  recognise({ index }) {
+    const files = carriers(index);
+    const texts = pairTexts(index);
+    const labels = new Set(index.audio.length === 0 ? [] : index.labels.map(stemOf));
+    const paired = files.filter((path) => texts.has(path)).length;
+    const labelled = files.filter((path) => labels.has(stemOf(path))).length;
+    if (Math.max(paired, labelled) * 2 < files.length || paired + labelled === 0) return null;
+    const what = index.audio.length === 0 ? "label files" : "recordings";
+    return `${files.length} ${what}, ${paired} with a text${what === "recordings" ? ` and ${labelled} with a label file` : ""} of the same name`;
+  },
+  read(context) {
+    const texts = pairTexts(context.index);
+    const files = carriers(context.index);
+    const names = countNames(files);
+    const utterances = files.map((file) => readOne(context, file, texts.get(file) ?? null, names));
+    const readings = utterances.filter(({ reading }) => reading !== null).length;
+    const readingSource = readings === 0 ? null : "texts that are all in kana, taken as pronounced";
+    return layoutResult(utterances, { readingSource });
+  },
+};
+
+/** The files that stand for a sentence each: recordings, or label files where there are none. */
+function carriers(index: TreeIndex): readonly string[] {
+  return index.audio.length > 0 ? index.audio : index.labels;
+}
+
+function readOne(
+  context: LayoutContext,
+  carrier: string,
+  textFile: string | null,
+  names: ReadonlyMap<string, number>,
+): DraftUtterance {
+  const stem = stemOf(carrier);
+  const speaker =
+    folderOf(carrier)
+      .split("/")
+      .find((part) => part !== "" && !kindOfFile.test(part)) ?? null;
+  const id = names.get(stem) === 1 ? stem : withoutExtension(carrier);
+  const lines = textFile === null ? [] : readLines(context, textFile);
+  const text = lines.length === 0 ? null : lines.map((line) => line.text).join(" ");
+  const reading = text === null ? null : kanaReading(text);
+  return draft({
+    id,
+    stem,
+    speaker,
+    text,
+    reading,
+    audio: context.index.audio.length > 0 ? carrier : null,
+    file: textFile ?? carrier,
+    line: lines[0]?.line ?? null,
+  });
+}
+
+/** The text file of each recording: beside it, else the only one of that name. */
+function pairTexts(index: TreeIndex): Map<string, string> {
+  const byPath = new Map<string, string>();
+  const byStem = new Map<string, string[]>();
+  for (const path of index.texts) {
+    if (!path.endsWith(".txt")) continue;
+    byPath.set(withoutExtension(path), path);
+    append(byStem, stemOf(path), path);
+  }
+  const pairs = new Map<string, string>();
+  for (const carrier of carriers(index)) {
+    const named = byStem.get(stemOf(carrier));
+    const text =
+      byPath.get(withoutExtension(carrier)) ??
+      (named?.length === 1 && index.audioByStem.get(stemOf(carrier))?.length === 1 ? named[0] : undefined);
+    if (text !== undefined) pairs.set(carrier, text);
+  }
+  return pairs;
+}
+
+function countNames(paths: readonly string[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const path of paths) counts.set(stemOf(path), (counts.get(stemOf(path)) ?? 0) + 1);
+  return counts;
+}
