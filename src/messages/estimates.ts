@@ -86,3 +86,8 @@ export function boundByFloor(share: number): string {
   const percent = (100 * share).toFixed(share < 0.1 ? 1 : 0);
   return `${percent} % of the short tokens stand at the shortest duration the aligner can give and may have been shorter: the ratio is at least this.`;
 }
+
+/** What stands in the place of a rate where a text rule wrote the marks. */
+export function predictedShareText(share: number): string {
+  return `predicted by rule: ${(100 * share).toFixed(1)} %`;
+}

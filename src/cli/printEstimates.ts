@@ -1,0 +1,88 @@
+import Table from "cli-table3";
+import { toCsv } from "../storage/writeCsv.ts";
+import type { EstimateFlags } from "./estimateOptions.ts";
+
+/** A column of the printed table: its heading and the text of a row; numbers stand to the right. */
+export interface TextColumn<R> {
+  readonly heading: string;
+  readonly text: (row: R) => string;
+  readonly right: boolean;
+}
+
+interface EstimateRow {
+  readonly by: Readonly<Record<string, string | null | undefined>>;
+  readonly method: string;
+  readonly warnings: readonly string[];
+}
+
+/** Rows as the format asks, ready for standard output. */
+export function formatEstimates<R extends EstimateRow>(
+  rows: readonly R[],
+  format: EstimateFlags["format"],
+  columns: readonly TextColumn<R>[],
+): string {
+  if (format === "json") return `${JSON.stringify(rows, null, 2)}\n`;
+  if (format === "csv") return rows.length === 0 ? "" : csvOf(rows);
+  return rows.length === 0 ? "" : tableOf(rows, columns);
+}
+
+/** Nested values become columns with joined names (`longMeanMs`), lists are joined by a blank. */
+function csvOf(rows: readonly EstimateRow[]): string {
+  const flat = rows.map(({ by, ...rest }) => flatten({ ...by, ...rest }));
+  return toCsv([...new Set(flat.flatMap((row) => Object.keys(row)))], flat);
+}
+
+function flatten(row: object, prefix = ""): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(row).flatMap(([name, value]) => {
+      const full = prefix === "" ? name : prefix + name[0]!.toUpperCase() + name.slice(1);
+      if (Array.isArray(value)) return [[full, value.join(" ")]];
+      if (value !== null && typeof value === "object") return Object.entries(flatten(value, full));
+      return [[full, value]];
+    }),
+  );
+}
+
+/** A table, then what its methods mean and what to beware of, each sentence once with a mark that the rows refer to. */
+function tableOf<R extends EstimateRow>(rows: readonly R[], columns: readonly TextColumn<R>[]): string {
+  const cutNames = Object.keys(rows[0]!.by);
+  const methods = marks(
+    rows.map((row) => [row.method]),
+    (i) => String.fromCharCode(97 + (i % 26)),
+  );
+  const warnings = marks(
+    rows.map((row) => row.warnings),
+    (i) => String(i + 1),
+  );
+  const table = new Table({
+    head: [...cutNames, ...columns.map((column) => column.heading), "method", "mind"],
+    colAligns: [
+      ...cutNames.map(() => "left" as const),
+      ...columns.map((column) => (column.right ? ("right" as const) : ("left" as const))),
+      "left",
+      "left",
+    ],
+    style: { head: [], border: [], compact: true },
+  });
+  for (const row of rows)
+    table.push([
+      ...cutNames.map((name) => row.by[name] ?? "unknown"),
+      ...columns.map((column) => column.text(row)),
+      methods.get(row.method)!,
+      row.warnings.map((warning) => warnings.get(warning)!).join(" "),
+    ]);
+  const explained = [...methods, ...warnings].map(([sentence, mark]) => `${mark}  ${sentence}`);
+  return `${table.toString()}\n\n${explained.join("\n")}\n`;
+}
+
+function marks(
+  sentences: readonly (readonly string[])[],
+  markOf: (i: number) => string,
+): Map<string, string> {
+  return new Map([...new Set(sentences.flat())].map((sentence, i) => [sentence, markOf(i)]));
+}
+
+/** Warnings and notes go to standard error, so that a program reading the results is not disturbed. */
+export function printNotes(notes: readonly string[]): void {
+  for (const note of notes) process.stderr.write(`note: ${note}\n`);
+}

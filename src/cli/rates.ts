@@ -1,0 +1,49 @@
+import type { Command } from "commander";
+import { devoicingRates, type RateRow } from "../estimates/rates.ts";
+import { predictedShareText } from "../messages/estimates.ts";
+import { loadCells } from "../storage/loadCells.ts";
+import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
+import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
+
+const percent = (share: number | null) => (share === null ? "–" : `${(100 * share).toFixed(1)} %`);
+
+const columns: readonly TextColumn<RateRow>[] = [
+  {
+    heading: "devoiced",
+    text: (row) =>
+      row.predictedShare === null ? percent(row.estimate) : predictedShareText(row.predictedShare),
+    right: true,
+  },
+  {
+    heading: "interval",
+    text: (row) => (row.low === null ? "–" : `${percent(row.low)} to ${percent(row.high)}`),
+    right: true,
+  },
+  { heading: "level", text: (row) => (row.low === null ? "–" : percent(row.level)), right: true },
+  { heading: "each speaker alike", text: (row) => percent(row.equalWeight?.estimate ?? null), right: true },
+  { heading: "vowels", text: (row) => String(row.tokens), right: true },
+  { heading: "speakers", text: (row) => String(row.speakers), right: true },
+  { heading: "basis", text: (row) => row.basis, right: false },
+];
+
+export function registerRates(program: Command): void {
+  addEstimateOptions(program.command("rates"))
+    .summary("how often vowels are devoiced, by environment")
+    .description(
+      "Prints the share of devoiced vowels with its interval, clustered by speaker, for any cut of the environment. Marks predicted by a text rule are shown as predicted, never as a rate.",
+    )
+    .addHelpText(
+      "after",
+      "\nExample:\n  morascope rates results --vowel i,u --before voiceless --after voiceless,pause --by phone,after\n",
+    )
+    .action(async (folder: string, flags: EstimateFlags) => {
+      const cells = await loadCells(folder);
+      const { rows, notes } = devoicingRates(cells, {
+        filter: filterOf(flags),
+        by: flags.by,
+        level: flags.level,
+      });
+      process.stdout.write(formatEstimates(rows, flags.format, columns));
+      printNotes(notes);
+    });
+}

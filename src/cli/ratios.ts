@@ -1,0 +1,72 @@
+import { type Command, Option } from "commander";
+import { type Contrast, contrasts, type Surroundings, surroundings } from "../estimates/lengthContrast.ts";
+import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
+import { loadCells } from "../storage/loadCells.ts";
+import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
+import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
+
+interface RatioFlags extends EstimateFlags {
+  readonly contrast: Contrast;
+  readonly surroundings: Surroundings;
+  readonly floor: "keep" | "drop";
+}
+
+const ratio = (value: number | null) => (value === null ? "–" : value.toFixed(2));
+const ms = (value: number) => `${value.toFixed(0)} ms`;
+
+const columns: readonly TextColumn<RatioRow>[] = [
+  { heading: "ratio", text: (row) => `${row.bound === null ? "" : "≥ "}${ratio(row.estimate)}`, right: true },
+  {
+    heading: "interval",
+    text: (row) => (row.low === null ? "–" : `${ratio(row.low)} to ${ratio(row.high)}`),
+    right: true,
+  },
+  { heading: "level", text: (row) => (row.low === null ? "–" : `${100 * row.level} %`), right: true },
+  { heading: "of means", text: (row) => ratio(row.arithmetic), right: true },
+  { heading: "of medians", text: (row) => ratio(row.median), right: true },
+  { heading: "long", text: (row) => `${ms(row.long.meanMs)} (${row.long.tokens})`, right: true },
+  { heading: "short", text: (row) => `${ms(row.short.meanMs)} (${row.short.tokens})`, right: true },
+  { heading: "speakers", text: (row) => String(row.speakers), right: true },
+  { heading: "basis", text: (row) => row.basis, right: false },
+];
+
+export function registerRatios(program: Command): void {
+  addEstimateOptions(program.command("ratios"))
+    .summary("how much longer long vowels and doubled consonants are")
+    .description(
+      "Prints the ratio of geometric mean durations, long to short, with its interval, compared within each speaker and sound; beside it the ratios of arithmetic means and of medians.",
+    )
+    .addOption(
+      new Option("--contrast <kind>", "what is long and what is short")
+        .choices(contrasts)
+        .default("vowel-length"),
+    )
+    .addOption(
+      new Option("--surroundings <kind>", "vowels between consonants, beside a pause, or all")
+        .choices(surroundings)
+        .default("consonants"),
+    )
+    .addOption(
+      new Option(
+        "--floor <what>",
+        "tokens at the shortest duration the aligner can give: keep them, or drop them",
+      )
+        .choices(["keep", "drop"])
+        .default("keep"),
+    )
+    .addHelpText("after", "\nExample:\n  morascope ratios results --contrast gemination --by phone\n")
+    .action(async (folder: string, flags: RatioFlags) => {
+      const { contrast, surroundings: around, floor, by, level } = flags;
+      const cells = await loadCells(folder);
+      const { rows, notes } = durationRatios(cells, {
+        contrast,
+        surroundings: around,
+        floor,
+        by,
+        level,
+        filter: filterOf(flags),
+      });
+      process.stdout.write(formatEstimates(rows, flags.format, columns));
+      printNotes(notes);
+    });
+}
