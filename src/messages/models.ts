@@ -82,3 +82,6 @@ export const thinLevel = (
   clusters === null
     ? `${column}=${level} is thin: ${plural(tokens, "token")}.`
     : `${column}=${level} is thin: ${plural(tokens, "token")} by ${plural(clusters, unit)}.`;
+
+export const groupsCoincide = (one: string, other: string) =>
+  `Each ${one} goes with one ${other} and the other way round, so their variation cannot be told apart. Leave out one of the two random intercepts.`;

@@ -1,4 +1,4 @@
-import tQuantile from "@stdlib/stats-base-dists-t-quantile";
+import { tMultiplier } from "../distributions.ts";
 import type { Design } from "./designMatrix.ts";
 
 /** One coefficient with its interval; the odds ratio fields are exp() of the others (for log durations: duration ratios). */
@@ -6,6 +6,7 @@ export interface CoefficientRow {
   readonly name: string;
   readonly estimate: number;
   readonly standardError: number;
+  /** Bounds of the interval; infinite when the data say nothing about the error (0 degrees of freedom). */
   readonly low: number;
   readonly high: number;
   readonly ratio: number;
@@ -34,7 +35,7 @@ export function coefficientTable(
     const standardError = Math.sqrt(Math.max(0, covariance[j * k + j]!));
     const contrast = Float64Array.from({ length: k }, (_, other) => (other === j ? 1 : 0));
     const degreesOfFreedom = options.degreesOfFreedom?.(contrast) ?? Number.POSITIVE_INFINITY;
-    const half = intervalFactor(options.level ?? 0.95, degreesOfFreedom) * standardError;
+    const half = halfWidth(standardError, options.level ?? 0.95, degreesOfFreedom);
     const [low, high] = [estimate - half, estimate + half];
     return {
       name,
@@ -50,7 +51,8 @@ export function coefficientTable(
   });
 }
 
-/** Half width of a two-sided interval in standard errors. */
-export function intervalFactor(level: number, degreesOfFreedom: number): number {
-  return tQuantile((1 + level) / 2, degreesOfFreedom);
+/** Half width of a two-sided t interval; Infinity without degrees of freedom, when the data say nothing about the error. */
+export function halfWidth(standardError: number, level: number, degreesOfFreedom: number): number {
+  const half = degreesOfFreedom > 0 ? tMultiplier(level, degreesOfFreedom) * standardError : Number.NaN;
+  return Number.isNaN(half) ? Number.POSITIVE_INFINITY : half;
 }

@@ -1,9 +1,10 @@
-import { noResponseVariation, perfectFit, tooFewTokens, valueNotFinite } from "../../messages/models.ts";
+import { perfectFit, valueNotFinite } from "../../messages/models.ts";
 import { leastSquares } from "../linearAlgebra/leastSquares.ts";
 import type { SparseRows } from "../linearAlgebra/sparseRows.ts";
 import type { Design } from "./designMatrix.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
 import type { RegressionFit } from "./regressionFit.ts";
+import { type ResponseOptions, responseOfRows } from "./responseOfRows.ts";
 
 export interface LinearFit extends RegressionFit {
   readonly residualSd: number;
@@ -12,11 +13,7 @@ export interface LinearFit extends RegressionFit {
   readonly rSquared: number;
 }
 
-export interface LinearOptions {
-  /** Tokens of each row, when `response` holds means of cells. Default 1 each. */
-  readonly tokens?: ArrayLike<number>;
-  /** Sum of squared deviations of the tokens from their row's mean; with it cells give the same errors as tokens. Default 0. */
-  readonly withinSumOfSquares?: ArrayLike<number>;
+export interface LinearOptions extends ResponseOptions {
   /** Precision of each token of the row (inverse variance up to a factor). Default 1. */
   readonly weights?: ArrayLike<number>;
 }
@@ -28,29 +25,15 @@ export function fitLinear(
   options: LinearOptions = {},
 ): Outcome<LinearFit> {
   const { rows, notices, coefficients: terms } = design;
-  const counts = Float64Array.from(rows, (row) => options.tokens?.[row] ?? 1);
-  const weights = Float64Array.from(rows, (row, i) => counts[i]! * (options.weights?.[row] ?? 1));
-  const within = Float64Array.from(
-    rows,
-    (row, i) => (options.withinSumOfSquares?.[row] ?? 0) * (weights[i]! / counts[i]!),
-  );
-  const y = Float64Array.from(rows, (row) => response[row]!);
-  for (let i = 0; i < y.length; i++) {
-    if (!Number.isFinite(y[i]!))
-      return cannotBeEstimated(valueNotFinite("The value", rows[i]!, y[i]!), notices);
-    if (!(weights[i]! > 0 && weights[i]! < Number.POSITIVE_INFINITY))
-      return cannotBeEstimated(
-        valueNotFinite("The weight (it must be above 0)", rows[i]!, weights[i]!),
-        notices,
-      );
-    if (!(within[i]! >= 0 && within[i]! < Number.POSITIVE_INFINITY))
-      return cannotBeEstimated(valueNotFinite("The variation within", rows[i]!, within[i]!), notices);
-  }
-  const tokens = sum(counts);
-  if (tokens <= terms.length) return cannotBeEstimated(tooFewTokens(tokens, terms.length), notices);
-  const insideCells = sum(within);
-  if (insideCells === 0 && y.every((value) => value === y[0]))
-    return cannotBeEstimated(noResponseVariation(y[0]!), notices);
+  const found = responseOfRows(design, response, options);
+  if ("reason" in found) return cannotBeEstimated(found.reason, notices);
+  const { values: y, counts, tokens } = found;
+  const precision = Float64Array.from(rows, (row) => options.weights?.[row] ?? 1);
+  for (const [i, value] of precision.entries())
+    if (!(value > 0 && value < Number.POSITIVE_INFINITY))
+      return cannotBeEstimated(valueNotFinite("The weight (above 0)", rows[i]!, value), notices);
+  const weights = counts.map((count, i) => count * precision[i]!);
+  const insideCells = sum(found.within.map((value, i) => value * precision[i]!));
 
   const roots = weights.map(Math.sqrt);
   const solution = leastSquares(

@@ -1,7 +1,7 @@
 import { multiply, transposeMultiply } from "../linearAlgebra/sparseRows.ts";
 import { quadraticForm } from "../linearAlgebra/square.ts";
 import { bernoulliMoments } from "./bernoulli.ts";
-import { intervalFactor } from "./coefficientTable.ts";
+import { halfWidth } from "./coefficientTable.ts";
 import type { Design } from "./designMatrix.ts";
 import { encodeRows, type Intervention } from "./encodeRows.ts";
 import type { LogisticFit } from "./fitLogistic.ts";
@@ -41,7 +41,7 @@ export function marginalEffects(
   options: MarginalEffectOptions = {},
 ): MarginalEffect[] {
   const { design } = fit;
-  const half = intervalFactor(options.level ?? 0.95, options.degreesOfFreedom ?? Number.POSITIVE_INFINITY);
+  const { level: share = 0.95, degreesOfFreedom = Number.POSITIVE_INFINITY } = options;
   const effect = (
     column: string,
     level: string | null,
@@ -50,7 +50,8 @@ export function marginalEffects(
   ): MarginalEffect => {
     const percentagePoints = 100 * mean.value;
     const standardError = 100 * Math.sqrt(Math.max(0, quadraticForm(covariance, mean.gradient)));
-    const [low, high] = [percentagePoints - half * standardError, percentagePoints + half * standardError];
+    const half = halfWidth(standardError, share, degreesOfFreedom);
+    const [low, high] = [percentagePoints - half, percentagePoints + half];
     return { column, level, reference, percentagePoints, standardError, low, high };
   };
   const ofLevels = design.factors.flatMap(({ column, levels }) => {

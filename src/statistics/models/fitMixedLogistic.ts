@@ -1,0 +1,130 @@
+import { didNotConverge, separationInMixedModel } from "../../messages/models.ts";
+import { invertPositiveDefinite } from "../linearAlgebra/invertPositiveDefinite.ts";
+import type { SparseRows } from "../linearAlgebra/sparseRows.ts";
+import { quadraticForm } from "../linearAlgebra/square.ts";
+import { checkGroups, type Intercepts } from "./checkGroups.ts";
+import { checkLogistic } from "./checkLogistic.ts";
+import { type CrossedGroups, rowsByGroup } from "./crossedGroups.ts";
+import type { Design } from "./designMatrix.ts";
+import { fixedInformation } from "./fixedInformation.ts";
+import { groupVariances } from "./groupVariances.ts";
+import { type LaplaceProblem, laplaceProblem } from "./laplaceProblem.ts";
+import { logisticOrSeparated } from "./logisticOrSeparated.ts";
+import { minimise } from "./minimise.ts";
+import { mixedErrors } from "./mixedErrors.ts";
+import type { MixedFit } from "./mixedFit.ts";
+import { cannotBeEstimated, type Outcome } from "./outcome.ts";
+import { quadratureProblem } from "./quadratureProblem.ts";
+
+export interface MixedLogisticOptions {
+  /**
+   * Points of adaptive Gauss–Hermite quadrature. Default 1: Laplace's approximation. More (10 is plenty) are
+   * possible with one grouping and matter when groups are small or outcomes rare.
+   */
+  readonly quadraturePoints?: number;
+}
+
+/** Where the search for a standard deviation of intercepts starts, in log odds. */
+const startSd = 0.6;
+
+/**
+ * Logistic regression with normal random intercepts for one or two crossed groupings, by maximum likelihood.
+ * Counts are arrays over the rows of the columns, as for `fitLogistic`; rows may be tokens or cells. Coefficients
+ * speak of one speaker and word ("conditional"); errors come from the curvature of the likelihood, variances included.
+ */
+export function fitMixedLogistic(
+  design: Design,
+  successes: ArrayLike<number>,
+  trials: ArrayLike<number>,
+  intercepts: Intercepts,
+  options: MixedLogisticOptions = {},
+): Outcome<MixedFit> {
+  const points = options.quadraturePoints ?? 1;
+  const counts = checkLogistic(design, successes, trials);
+  if ("reason" in counts) return cannotBeEstimated(counts.reason, design.notices);
+  const groups = checkGroups(design, intercepts, counts.trials);
+  if ("reason" in groups) return cannotBeEstimated(groups.reason, design.notices);
+  if (points > 1 && groups.few) throw new Error("quadrature needs a single grouping; use 1 point for two");
+  const simple = logisticOrSeparated(design, counts);
+  if ("separated" in simple)
+    return cannotBeEstimated(separationInMixedModel(simple.separated), design.notices);
+
+  const { matrix } = design;
+  const laplace = laplaceProblem(matrix, counts.successes, counts.trials, groups.crossed);
+  const offset = groups.few ? 2 : 1;
+  const start = new Float64Array(offset + matrix.columns).fill(startSd, 0, offset);
+  start.set(simple.newton.coefficients, offset);
+  const quadrature =
+    points > 1
+      ? quadratureProblem(matrix, counts.successes, counts.trials, rowsByGroup(groups.many), points)
+      : null;
+  const { evaluate } = quadrature ?? laplace;
+  const notices = [...design.notices, ...groups.notices];
+  const curvature = startCurvature(laplace, start, groups.crossed, matrix);
+  if (!curvature) return cannotBeEstimated(didNotConverge("The mixed logistic model", 0), notices);
+  const minimum = minimise(evaluate, start, curvature);
+  const errors = mixedErrors(evaluate, minimum, offset);
+  const at = evaluate(minimum.x);
+  const { x } = minimum;
+  const modes = quadrature ? { few: new Float64Array(0), many: quadrature.modes } : laplace.modes;
+  const sdFew = groups.few ? x[0]! : 0;
+  const sdMany = x[offset - 1]!;
+  const residualVariance = Math.PI ** 2 / 3;
+  const variances = groupVariances(
+    groups,
+    Object.keys(intercepts),
+    {
+      few: { sd: sdFew, modes: modes.few.map((u) => u * sdFew) },
+      many: { sd: sdMany, modes: modes.many.map((u) => u * sdMany) },
+    },
+    residualVariance,
+  );
+  notices.push(...variances.notices);
+  if (!errors || !x.every(Number.isFinite))
+    return cannotBeEstimated(didNotConverge("The mixed logistic model", minimum.iterations), notices);
+  const fit: MixedFit = {
+    design,
+    method: points > 1 ? `adaptive quadrature with ${points} points` : "Laplace approximation",
+    coefficients: x.slice(offset),
+    covariance: errors.covariance,
+    groupings: variances.groupings,
+    residualVariance,
+    residualShare: variances.residualShare,
+    logLikelihood: -at.value / 2,
+    tokens: counts.tokens,
+    counts: counts.trials,
+    iterations: minimum.iterations,
+  };
+  const settled = minimum.converged && quadraticForm(errors.inverse, minimum.gradient) < 1e-5;
+  return settled
+    ? { status: "ok", fit, notices }
+    : {
+        status: "not converged",
+        fit,
+        reason: didNotConverge("The mixed logistic model", minimum.iterations),
+        notices,
+      };
+}
+
+/** A first inverse Hessian: what intercepts leave of the information, and the rough certainty of a spread of groups. */
+function startCurvature(
+  { evaluate, system, weights }: LaplaceProblem,
+  start: Float64Array,
+  groups: CrossedGroups,
+  matrix: SparseRows,
+): Float64Array | null {
+  if (!Number.isFinite(evaluate(start).value)) return null;
+  const n = start.length;
+  const offset = n - matrix.columns;
+  const thetaFew = offset === 2 ? startSd : 0;
+  const information = fixedInformation(matrix, weights, groups, system, thetaFew, startSd);
+  const inverse = invertPositiveDefinite(information, matrix.columns);
+  if (!inverse) return null;
+  const curvature = new Float64Array(n * n);
+  for (let a = 0; a < matrix.columns; a++)
+    for (let b = 0; b < matrix.columns; b++)
+      curvature[(a + offset) * n + b + offset] = inverse[a * matrix.columns + b]! / 2;
+  const sizes = offset === 2 ? [groups.fewCount, groups.manyCount] : [groups.manyCount];
+  for (const [j, size] of sizes.entries()) curvature[j * n + j] = startSd ** 2 / (4 * size);
+  return curvature;
+}
