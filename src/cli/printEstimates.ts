@@ -29,7 +29,14 @@ export function formatEstimates<R extends EstimateRow>(
 /** Nested values become columns with joined names (`longMeanMs`), lists are joined by a blank. */
 function csvOf(rows: readonly EstimateRow[]): string {
   const flat = rows.map(({ by, ...rest }) => flatten({ ...by, ...rest }));
-  return toCsv([...new Set(flat.flatMap((row) => Object.keys(row)))], flat);
+  const names = [...new Set(flat.flatMap((row) => Object.keys(row)))];
+  // A group that is null in one row and has columns of its own in another needs no column itself.
+  const columns = names.filter((name) => !names.some((other) => isPartOf(other, name)));
+  return toCsv(columns, flat);
+}
+
+function isPartOf(name: string, group: string): boolean {
+  return name.startsWith(group) && /^[A-Z]/.test(name.slice(group.length));
 }
 
 function flatten(row: object, prefix = ""): Record<string, unknown> {
@@ -38,7 +45,7 @@ function flatten(row: object, prefix = ""): Record<string, unknown> {
       const full = prefix === "" ? name : prefix + name[0]!.toUpperCase() + name.slice(1);
       if (Array.isArray(value)) return [[full, value.join(" ")]];
       if (value !== null && typeof value === "object") return Object.entries(flatten(value, full));
-      return [[full, value]];
+      return [[full, typeof value === "boolean" ? String(value) : value]];
     }),
   );
 }
@@ -69,7 +76,10 @@ function tableOf<R extends EstimateRow>(rows: readonly R[], columns: readonly Te
       ...cutNames.map((name) => row.by[name] ?? "unknown"),
       ...columns.map((column) => column.text(row)),
       methods.get(row.method)!,
-      row.warnings.map((warning) => warnings.get(warning)!).join(" "),
+      row.warnings
+        .map((warning) => Number(warnings.get(warning)))
+        .sort((a, b) => a - b)
+        .join(" "),
     ]);
   const explained = [...methods, ...warnings].map(([sentence, mark]) => `${mark}  ${sentence}`);
   return `${table.toString()}\n\n${explained.join("\n")}\n`;

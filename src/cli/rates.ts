@@ -7,7 +7,7 @@ import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.t
 
 const percent = (share: number | null) => (share === null ? "–" : `${(100 * share).toFixed(1)} %`);
 
-const columns: readonly TextColumn<RateRow>[] = [
+const columns = (level: number): readonly TextColumn<RateRow>[] => [
   {
     heading: "devoiced",
     text: (row) =>
@@ -15,12 +15,11 @@ const columns: readonly TextColumn<RateRow>[] = [
     right: true,
   },
   {
-    heading: "interval",
+    heading: `${100 * level} % interval`,
     text: (row) => (row.low === null ? "–" : `${percent(row.low)} to ${percent(row.high)}`),
     right: true,
   },
-  { heading: "level", text: (row) => (row.low === null ? "–" : percent(row.level)), right: true },
-  { heading: "each speaker alike", text: (row) => percent(row.equalWeight?.estimate ?? null), right: true },
+  { heading: "speakers alike", text: (row) => percent(row.equalWeight?.estimate ?? null), right: true },
   { heading: "vowels", text: (row) => String(row.tokens), right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
   { heading: "basis", text: (row) => row.basis, right: false },
@@ -43,7 +42,7 @@ export function registerRates(program: Command): void {
         by: flags.by,
         level: flags.level,
       });
-      process.stdout.write(formatEstimates(rows, flags.format, columns));
+      process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level)));
       printNotes(notes);
     });
 }

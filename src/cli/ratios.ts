@@ -14,18 +14,18 @@ interface RatioFlags extends EstimateFlags {
 const ratio = (value: number | null) => (value === null ? "–" : value.toFixed(2));
 const ms = (value: number) => `${value.toFixed(0)} ms`;
 
-const columns: readonly TextColumn<RatioRow>[] = [
+const columns = (level: number): readonly TextColumn<RatioRow>[] => [
   { heading: "ratio", text: (row) => `${row.bound === null ? "" : "≥ "}${ratio(row.estimate)}`, right: true },
   {
-    heading: "interval",
+    heading: `${100 * level} % interval`,
     text: (row) => (row.low === null ? "–" : `${ratio(row.low)} to ${ratio(row.high)}`),
     right: true,
   },
-  { heading: "level", text: (row) => (row.low === null ? "–" : `${100 * row.level} %`), right: true },
   { heading: "of means", text: (row) => ratio(row.arithmetic), right: true },
   { heading: "of medians", text: (row) => ratio(row.median), right: true },
   { heading: "long", text: (row) => `${ms(row.long.meanMs)} (${row.long.tokens})`, right: true },
   { heading: "short", text: (row) => `${ms(row.short.meanMs)} (${row.short.tokens})`, right: true },
+  { heading: "short at floor", text: (row) => `${(100 * row.atFloorShare).toFixed(0)} %`, right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
   { heading: "basis", text: (row) => row.basis, right: false },
 ];
@@ -66,7 +66,7 @@ export function registerRatios(program: Command): void {
         level,
         filter: filterOf(flags),
       });
-      process.stdout.write(formatEstimates(rows, flags.format, columns));
+      process.stdout.write(formatEstimates(rows, flags.format, columns(level)));
       printNotes(notes);
     });
 }

@@ -1,9 +1,11 @@
 import type { Cells } from "./cells.ts";
 import type { Dim } from "./dimensions.ts";
+import { partition } from "./partition.ts";
 
 /**
  * The columns to cut by: dataset, label set and basis always, then the wanted ones. `shown` names those that a row
- * must carry: the wanted ones, and before them each of the three in which the selection holds several values.
+ * must carry: the wanted ones, and before them dataset if there are several, label set if a dataset has several, and
+ * basis if a label set has several.
  */
 export function neverPooled(
   cells: Cells,
@@ -12,21 +14,13 @@ export function neverPooled(
   by: readonly Dim[],
 ): { readonly dims: readonly Dim[]; readonly shown: readonly Dim[] } {
   const apart: readonly Dim[] = ["dataset", "labelSet", basis];
-  const several = apart.filter((dim) => !by.includes(dim) && holdsSeveral(cells, mask, dim));
+  const counts = apart.map((_, depth) => partition(cells, mask, apart.slice(0, depth + 1)).count);
+  const several = apart.filter(
+    (dim, depth) => !by.includes(dim) && counts[depth]! > (counts[depth - 1] ?? 1),
+  );
   const wanted = [...new Set(by)];
   return {
     dims: [...apart, ...wanted.filter((dim) => !apart.includes(dim))],
     shown: [...several, ...wanted],
   };
-}
-
-function holdsSeveral(cells: Cells, mask: Uint8Array, dim: Dim): boolean {
-  const { codes } = cells.dimensions[dim];
-  let first = -1;
-  for (let i = 0; i < mask.length; i++) {
-    if (mask[i] === 0) continue;
-    if (first < 0) first = codes[i]!;
-    else if (codes[i] !== first) return true;
-  }
-  return false;
 }

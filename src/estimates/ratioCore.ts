@@ -2,6 +2,7 @@ import {
   boundByFloor,
   clusteredRatioMethod,
   fewSpeakers,
+  fewTokens,
   medianAtFloor,
   noSpread,
   oneSpeakerOnly,
@@ -13,7 +14,7 @@ import type { PhonePair } from "./lengthGroups.ts";
 import { type PairedRatio, pairedRatio, type Stratum } from "./pairedRatio.ts";
 import { safeSpeakers } from "./rateSafety.ts";
 import { type SideSummary, summariseSide } from "./sideSummary.ts";
-import { arithmeticRatio, censoredRatio, medianRatio } from "./standardisedRatios.ts";
+import { arithmeticRatio, censoringFactor, medianRatio } from "./standardisedRatios.ts";
 
 export interface RatioCore {
   /** Ratio of geometric means; null when it cannot be estimated, `warnings` says why. */
@@ -50,15 +51,19 @@ export interface RatioCore {
 /** Short tokens at the floor from this share on make the ratio a lower bound worth saying. */
 const noticeableFloor = 0.005;
 
+const safeTokens = 10;
+
 /** One row of ratios, without what it is a row of. */
 export function ratioCore(pairs: readonly PhonePair[], strata: readonly Stratum[], level: number): RatioCore {
   const long = summariseSide(pairs.map((pair) => pair.long));
   const short = summariseSide(pairs.map((pair) => pair.short));
   const paired = strata.length === 0 ? null : pairedRatio(strata, level);
   const median = medianRatio(pairs);
+  const factor = censoringFactor(pairs);
   const speakers = new Set(strata.map((stratum) => stratum.speaker)).size;
   const bounded = short.atFloorShare >= noticeableFloor && short.atFloorShare > long.atFloorShare;
-  const doubts = paired === null ? [strata.length === 0 ? unpairedSpeakers() : noSpread()] : doubtsOf(paired);
+  const doubts =
+    paired === null ? [strata.length === 0 ? unpairedSpeakers() : noSpread()] : doubtsOf(paired, long, short);
   return {
     estimate: paired?.estimate ?? null,
     low: paired?.low ?? null,
@@ -75,11 +80,11 @@ export function ratioCore(pairs: readonly PhonePair[], strata: readonly Stratum[
     short,
     atFloorShare: short.atFloorShare,
     bound: bounded ? "at least" : null,
-    censored: censoredRatio(pairs),
+    censored: paired === null || factor === null ? null : paired.estimate * factor,
     equalWeight: paired?.equalWeight ?? null,
     scope: speakers > 1 ? "speakers" : "one speaker",
     safe: doubts.length === 0,
-    warnings: bounded ? [...doubts, boundByFloor(short.atFloorShare)] : doubts,
+    warnings: bounded ? [...doubts, boundByFloor()] : doubts,
   };
 }
 
@@ -88,7 +93,11 @@ function methodOf(paired: PairedRatio | null): string {
   return paired.method === "one-speaker" ? oneSpeakerRatio() : clusteredRatioMethod(paired.speakers);
 }
 
-function doubtsOf({ method, speakers }: PairedRatio): string[] {
-  if (method === "one-speaker") return [oneSpeakerOnly()];
-  return speakers < safeSpeakers ? [fewSpeakers(speakers, safeSpeakers)] : [];
+function doubtsOf({ method, speakers }: PairedRatio, long: SideSummary, short: SideSummary): string[] {
+  const doubts: string[] = [];
+  if (method === "one-speaker") doubts.push(oneSpeakerOnly());
+  else if (speakers < safeSpeakers) doubts.push(fewSpeakers(speakers, safeSpeakers));
+  if (long.tokens < safeTokens) doubts.push(fewTokens("long", long.tokens, safeTokens));
+  if (short.tokens < safeTokens) doubts.push(fewTokens("short", short.tokens, safeTokens));
+  return doubts;
 }

@@ -44,22 +44,23 @@ export function medianAboveFloor(counts: ArrayLike<number>, atFloor: number, tot
 }
 
 /**
- * Ratio of geometric means were log durations normal and those at the floor only known to be at most that long;
- * null when nothing stands at the floor or too little stands above it.
+ * Factor by which a ratio of geometric means rises if log durations are normal and those at the floor only known to be
+ * at most that long; null when nothing stands at the floor or too little stands above it.
  */
-export function censoredRatio(pairs: readonly PhonePair[]): number | null {
+export function censoringFactor(pairs: readonly PhonePair[]): number | null {
   let sum = 0;
-  let tokens = 0;
+  let weights = 0;
   let floored = 0;
-  for (const pair of pairs) {
-    const long = censoredLogMean(pair.long);
-    const short = censoredLogMean(pair.short);
-    if (long === null || short === null) return null;
-    sum += pair.long.tokens * (long - short);
-    tokens += pair.long.tokens;
-    floored += pair.long.atFloor + pair.short.atFloor;
+  for (const { long, short } of pairs) {
+    const censored = [censoredLogMean(long), censoredLogMean(short)] as const;
+    if (censored[0] === null || censored[1] === null) return null;
+    const plain = long.sumLogMs / long.tokens - short.sumLogMs / short.tokens;
+    const weight = (long.tokens * short.tokens) / (long.tokens + short.tokens);
+    sum += weight * (censored[0] - censored[1] - plain);
+    weights += weight;
+    floored += long.atFloor + short.atFloor;
   }
-  return floored === 0 ? null : Math.exp(sum / tokens);
+  return floored === 0 ? null : Math.exp(sum / weights);
 }
 
 function censoredLogMean(side: SideDurations): number | null {

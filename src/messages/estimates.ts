@@ -82,9 +82,12 @@ export function medianAtFloor(): string {
   return "Half of the tokens or more stand at the shortest duration the aligner can give, so the median is not known.";
 }
 
-export function boundByFloor(share: number): string {
-  const percent = (100 * share).toFixed(share < 0.1 ? 1 : 0);
-  return `${percent} % of the short tokens stand at the shortest duration the aligner can give and may have been shorter: the ratio is at least this.`;
+export function boundByFloor(): string {
+  return "Short tokens that stand at the shortest duration the aligner can give may have been shorter still: the true ratio is at least the one given.";
+}
+
+export function fewTokens(side: string, tokens: number, wanted: number): string {
+  return `Only ${tokens} ${side} token${tokens === 1 ? "" : "s"} where ${wanted} are wanted: the interval is only approximate.`;
 }
 
 /** What stands in the place of a rate where a text rule wrote the marks. */
