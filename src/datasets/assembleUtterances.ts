@@ -1,18 +1,22 @@
+import { audioPartOutside } from "../messages/audio.ts";
 import {
   audioMissing,
   audioMissingLabelled,
   audioWithoutLine,
-  fileEmpty,
   idDuplicate,
   nothingToMeasure,
   textEmpty,
   textHasMarkup,
 } from "../messages/datasets.ts";
+import { audioDurations } from "./audioDurations.ts";
 import { type LabelSet, labelFilesOf } from "./labelSets.ts";
 import type { DraftUtterance, LayoutContext } from "./layouts/layout.ts";
 import type { LabelFile, Utterance } from "./types.ts";
 
 const markup = /<\/?[a-z!][^<>]*>|&(?:[a-z]+|#\d+|#x[0-9a-f]+);/i;
+/** Lists round times to a hundredth of a second; a part may end that much after its recording. */
+const partToleranceSec = 0.01;
+const secondsPerHour = 3600;
 
 export interface AssembleOptions {
   /** Id of the dataset. */
@@ -22,16 +26,25 @@ export interface AssembleOptions {
   readonly unlistedExpected: boolean;
 }
 
+export interface Assembled {
+  readonly utterances: readonly Utterance[];
+  /** Recordings in no list. */
+  readonly unlisted: number;
+  /** Hours of the recordings used, by their headers; null when there are none. */
+  readonly audioHours: number | null;
+}
+
 /** Utterances that can be measured: with labels, or with a recording and its words. Every one left out is reported. */
 export function assembleUtterances(
   drafts: readonly DraftUtterance[],
   sets: readonly LabelSet[],
   options: AssembleOptions,
   context: LayoutContext,
-): { utterances: readonly Utterance[]; unlisted: number } {
-  const sizes = new Map(context.tree.files.map(({ path, sizeBytes }) => [path, sizeBytes]));
+): Assembled {
+  const durationOf = audioDurations(context.tree);
   const first = new Map<string, DraftUtterance>();
   const listed = new Set<string>();
+  const used = new Map<string, number>();
   const utterances: Utterance[] = [];
   for (const [index, draft] of drafts.entries()) {
     if (draft.audio !== null) listed.add(draft.audio);
@@ -41,28 +54,46 @@ export function assembleUtterances(
       continue;
     }
     first.set(draft.id, draft);
-    const isEmpty = draft.audio !== null && sizes.get(draft.audio) === 0;
-    if (isEmpty) context.report(fileEmpty(), draft.audio!, null, draft.id);
-    const audio = isEmpty ? null : draft.audio;
+    const durationSec = usableDuration(draft, durationOf, context);
+    const audio = durationSec === null ? null : draft.audio;
     const labels = labelFilesOf(sets, index);
-    if (!isMeasurable({ ...draft, audio }, labels, isEmpty, context)) continue;
-    const { text } = draft;
+    const reported = draft.audio !== null && audio === null;
+    if (!isMeasurable({ ...draft, audio }, labels, reported, context)) continue;
+    if (audio !== null && durationSec !== null) used.set(audio, durationSec);
+    const { stem: _, ...rest } = draft;
+    const text = draft.text === "" ? null : draft.text;
     if (text !== null && markup.test(text))
       context.report(textHasMarkup(text), draft.file, draft.line, draft.id);
     const speaker = options.speakerOf(draft, labels[0]?.path ?? null);
-    const { stem: _, ...rest } = draft;
-    utterances.push({
-      ...rest,
-      dataset: options.id,
-      speaker,
-      text: text === "" ? null : text,
-      audio,
-      labels,
-    });
+    utterances.push({ ...rest, dataset: options.id, speaker, text, audio, labels });
   }
   const unlisted = context.index.audio.filter((path) => !listed.has(path));
   if (!options.unlistedExpected) for (const path of unlisted) context.report(audioWithoutLine(path), path);
-  return { utterances, unlisted: unlisted.length };
+  const totalSec = [...used.values()].reduce((sum, durationSec) => sum + durationSec, 0);
+  return {
+    utterances,
+    unlisted: unlisted.length,
+    audioHours: used.size === 0 ? null : totalSec / secondsPerHour,
+  };
+}
+
+/** Length of the draft's recording; null, and reported, when the recording or the part asked for cannot be used. */
+function usableDuration(
+  draft: DraftUtterance,
+  durationOf: ReturnType<typeof audioDurations>,
+  { report }: LayoutContext,
+): number | null {
+  const { id, audio, audioStartSec, audioEndSec, file, line } = draft;
+  if (audio === null) return null;
+  const { durationSec, refused } = durationOf(audio);
+  if (refused !== null) {
+    report({ ...refused, excluded: true }, audio, null, id);
+    return null;
+  }
+  const [start, end] = [audioStartSec ?? 0, audioEndSec ?? durationSec];
+  if (start < durationSec && end <= durationSec + partToleranceSec) return durationSec;
+  report({ ...audioPartOutside(start, end, durationSec), excluded: true }, file, line, id);
+  return null;
 }
 
 function isMeasurable(

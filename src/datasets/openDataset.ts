@@ -14,7 +14,7 @@ import { layouts } from "./layouts/layouts.ts";
 import { datasetId, makeCard } from "./makeCard.ts";
 import { speakerRule } from "./speakerRule.ts";
 import { splitCtm } from "./splitCtm.ts";
-import { totalAudioHours } from "./totalAudioHours.ts";
+import { surveyLabels } from "./surveyLabels.ts";
 import { indexTree } from "./treeIndex.ts";
 import type { DatasetCard, Problem, Utterance } from "./types.ts";
 
@@ -58,7 +58,7 @@ export async function openDataset(folder: string, options: OpenOptions = {}): Pr
   const read = layout.read(context);
   const declared = declaredLabels(file, context);
   const { drafts, matched } = labelTheDrafts(read.utterances, declared, context);
-  const sets = groupLabelSets(matched, drafts, declared, context);
+  const sets = groupLabelSets(matched, drafts, declared, context).map((set) => surveyLabels(set, context));
   const known = recogniseKnown(
     drafts.map(({ id }) => id),
     tree.files.map(({ path: name }) => name),
@@ -66,7 +66,7 @@ export async function openDataset(folder: string, options: OpenOptions = {}): Pr
   const folderName = path.basename(tree.root);
   const id = datasetId(file, known, folderName);
   const speakerOf = speakerRule(file, known?.speaker ?? id);
-  const { utterances, unlisted } = assembleUtterances(
+  const { utterances, unlisted, audioHours } = assembleUtterances(
     drafts,
     sets,
     { id, speakerOf, unlistedExpected: read.unlistedAudioBy !== null },
@@ -78,7 +78,6 @@ export async function openDataset(folder: string, options: OpenOptions = {}): Pr
     context.report(speakerUnknown(utterances.length), utterances[0]?.file ?? "");
   const hasReadings = utterances.some(({ reading }) => reading !== null);
   const labelSets = sets.map((set) => describeLabelSet(set, knownLabelSet(known, set.id), hasReadings, tree));
-  const audioHours = totalAudioHours(utterances, tree);
   const parts = {
     id,
     folderName,

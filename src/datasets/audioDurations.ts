@@ -1,0 +1,30 @@
+import type { AudioWording } from "../messages/audio.ts";
+import { readAudioHeader } from "../storage/audioHeader.ts";
+import { AudioRefused } from "../storage/audioRefused.ts";
+import { sourceFromTree } from "../storage/audioSource.ts";
+import type { FileTree } from "../storage/fileTree.ts";
+
+/** Length of a recording by its header, or why it cannot be used. */
+export type AudioDuration =
+  | { readonly durationSec: number; readonly refused: null }
+  | { readonly durationSec: null; readonly refused: AudioWording };
+
+/** Looks up the length of the tree's recordings; each header is read once. */
+export function audioDurations(tree: FileTree): (path: string) => AudioDuration {
+  const known = new Map<string, AudioDuration>();
+  const sizes = new Map(tree.files.map(({ path, sizeBytes }) => [path, sizeBytes]));
+  return (path) => {
+    const found = known.get(path) ?? readDuration(tree, path, sizes.get(path) ?? 0);
+    known.set(path, found);
+    return found;
+  };
+}
+
+function readDuration(tree: FileTree, path: string, sizeBytes: number): AudioDuration {
+  try {
+    return { durationSec: readAudioHeader(sourceFromTree(tree, path, sizeBytes)).durationSec, refused: null };
+  } catch (error) {
+    if (error instanceof AudioRefused) return { durationSec: null, refused: error.wording };
+    throw error;
+  }
+}

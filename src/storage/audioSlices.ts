@@ -1,0 +1,78 @@
+import {
+  audioDamaged,
+  audioLongerThanHeader,
+  audioNoSamples,
+  audioTooLong,
+  audioTruncated,
+} from "../messages/audio.ts";
+import type { AudioHeader } from "./audioHeader.ts";
+import { mostValues } from "./audioLimits.ts";
+import { AudioRefused } from "./audioRefused.ts";
+
+/** Small, so that a file made to unpack to gigabytes is stopped early. */
+const sliceBytes = 1 << 15;
+
+interface Decoded {
+  readonly channelData: Float32Array[];
+  readonly samplesDecoded: number;
+  readonly errors: readonly { readonly message: string }[];
+}
+
+interface SliceDecoder {
+  readonly ready: Promise<void>;
+  decode(bytes: Uint8Array): Decoded | Promise<Decoded>;
+  flush?(): Promise<Decoded>;
+  free(): void;
+}
+
+/**
+ * Decodes piece by piece and holds the result against the header: fewer samples are a file that is not whole, more are
+ * a wrong header, and neither is speech to measure. `toleranceFrames` allows for coders whose length is not exact.
+ */
+export async function decodeInSlices(
+  decoder: SliceDecoder,
+  bytes: Uint8Array,
+  header: AudioHeader,
+  name: string,
+  toleranceFrames = 0,
+): Promise<Float32Array[]> {
+  const { sampleRateHz, channels, durationSec, exact } = header;
+  const promised = exact ? Math.round(durationSec * sampleRateHz) : Number.POSITIVE_INFINITY;
+  const pieces: Float32Array[][] = [];
+  let frames = 0;
+  const take = ({ channelData, samplesDecoded, errors }: Decoded): void => {
+    if (errors.length > 0) throw new AudioRefused(name, audioDamaged(errors[0]!.message));
+    frames += samplesDecoded;
+    if (frames > promised + toleranceFrames) throw new AudioRefused(name, audioLongerThanHeader(durationSec));
+    if (frames * channels > mostValues)
+      throw new AudioRefused(name, audioTooLong(frames / sampleRateHz, channels, mostValues));
+    if (samplesDecoded > 0) pieces.push(channelData.slice(0, channels));
+  };
+  try {
+    await decoder.ready;
+    for (let start = 0; start < bytes.length; start += sliceBytes)
+      take(await decoder.decode(bytes.subarray(start, start + sliceBytes)));
+    if (decoder.flush !== undefined) take(await decoder.flush());
+  } catch (error) {
+    if (error instanceof AudioRefused) throw error;
+    throw new AudioRefused(name, audioDamaged(error instanceof Error ? error.message : String(error)));
+  } finally {
+    decoder.free();
+  }
+  if (exact && frames < promised - toleranceFrames)
+    throw new AudioRefused(name, audioTruncated(durationSec, frames / sampleRateHz));
+  if (frames === 0) throw new AudioRefused(name, audioNoSamples());
+  return joinPieces(pieces, channels, frames);
+}
+
+function joinPieces(pieces: readonly Float32Array[][], channels: number, frames: number): Float32Array[] {
+  return Array.from({ length: channels }, (_, channel) => {
+    const samples = new Float32Array(frames);
+    let offset = 0;
+    for (const piece of pieces) {
+      samples.set(piece[channel]!, offset);
+      offset += piece[channel]!.length;
+    }
+    return samples;
+  });
+}
