@@ -44,7 +44,8 @@ export function clusteredRate(
   }
   const estimate = hits / tokens;
   const independent = wilsonInterval(hits, tokens, level);
-  const strength = { effectiveEvents: Math.min(hits, tokens - hits), unevenness: 0 };
+  const speakersShowing = fewerShowing(marked, devoiced);
+  const strength = { speakersShowing, unevenness: 0 };
   if (marked.length < 2) return { estimate, ...independent, ...strength, method: "one-speaker" };
   if (hits === 0 || hits === tokens)
     return { estimate, ...allOrNone(marked, hits, tokens, level), ...strength, method: "all-or-none" };
@@ -57,7 +58,7 @@ export function clusteredRate(
   return {
     estimate,
     ...unionOf(clustered, independent),
-    effectiveEvents: Math.min(tokens, (estimate * (1 - estimate)) / spread.variance) * rarer,
+    speakersShowing,
     unevenness: Math.sqrt(spread.between) / rarer,
     method: "clustered",
   };
@@ -79,6 +80,16 @@ export function equalWeightRate(
     (tMultiplier(level, spread.df) * Math.sqrt(Math.max(spread.variance, spread.tokenVariance))) /
     (estimate * (1 - estimate));
   return { estimate, ...logitInterval(estimate, half) };
+}
+
+function fewerShowing(marked: ArrayLike<number>, devoiced: ArrayLike<number>): number {
+  let some = 0;
+  let others = 0;
+  for (let k = 0; k < marked.length; k++) {
+    if (devoiced[k]! > 0) some++;
+    if (devoiced[k]! < marked[k]!) others++;
+  }
+  return Math.min(some, others);
 }
 
 function speakerShares(

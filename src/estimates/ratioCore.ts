@@ -51,7 +51,8 @@ export interface RatioCore {
 /** Short tokens at the floor from this share on make the ratio a lower bound worth saying. */
 const noticeableFloor = 0.005;
 
-const safeTokens = 10;
+/** Fewest tokens on either side for an interval to be offered as safe. */
+export const safeTokens = 10;
 
 /** One row of ratios, without what it is a row of. */
 export function ratioCore(pairs: readonly PhonePair[], strata: readonly Stratum[], level: number): RatioCore {

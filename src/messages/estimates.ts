@@ -42,12 +42,12 @@ export function oneSpeakerOnly(): string {
   return "One speaker: nothing follows about other speakers.";
 }
 
-export function fewEvents(effective: number, wanted: number): string {
-  return `The rarer outcome counts for about ${effective} independent tokens; below ${wanted} the interval may hold the truth less often than it says.`;
+export function fewShowing(speakers: number, wanted: number): string {
+  return `Only ${speakers} speakers show the rarer outcome at all; below ${wanted} the interval's level is only approximate.`;
 }
 
 export function unevenSpeakers(): string {
-  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (about 92 % instead of 95 % in simulations).";
+  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (about 92 % instead of 95 % of the time in simulations).";
 }
 
 export function cutByLength(): string {
