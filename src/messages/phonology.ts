@@ -26,3 +26,19 @@ export function phonesDifferFromReading(
     return `Label phone ${position} is ${found}, ${place}: the labels hold more than the reading.`;
   return `Label phone ${position} is ${found}, ${place}, where ${expected} was expected.`;
 }
+
+/** A line of a lexicon lacks its surface or its reading. */
+export function lexiconLineUnreadable(file: string, line: number): string {
+  return `${file}, line ${line}: a lexicon line holds a word and its reading in kana, separated by a tab, and may add an accent. Put a tab between them, or start the line with # to keep it as a comment.`;
+}
+
+/** A reading of a lexicon is not kana. */
+export function lexiconReadingNotKana(file: string, line: number, reading: string): string {
+  return `${file}, line ${line}: the reading "${reading}" is not kana only. Write it in katakana or hiragana as it is pronounced, ー for a long vowel.`;
+}
+
+/** Words without a reading; the utterance is left out. */
+export function textWithoutReading(stretches: readonly string[]): string {
+  const quoted = stretches.map((text) => `"${text}"`).join(", ");
+  return `No reading is known for ${quoted}. Readings are not guessed: give the word in a lexicon (word, tab, kana), or the utterance its reading.`;
+}

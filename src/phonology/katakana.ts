@@ -9,10 +9,12 @@ const voicingMarks = /[\u3099\u309a\uff9e\uff9f\u309b\u309c]/u;
 const combining = { "\u309b": "\u3099", "\u309c": "\u309a" } as const;
 const iterationMarks = /[ゝゞヽヾ]/u;
 
-const clusters = (text: string) => text.matchAll(/[\s\S][\u3099\u309a\uff9e\uff9f\u309b\u309c]?/gu);
+/** Letters of a text, each with the voicing mark that follows it. */
+export const letterClusters = (text: string) =>
+  text.matchAll(/[\s\S][\u3099\u309a\uff9e\uff9f\u309b\u309c]?/gu);
 
 /** NFKC of one letter with its voicing mark; the free-standing marks ゛ ゜ join the letter before. */
-function compose(cluster: string): string {
+export function compose(cluster: string): string {
   const joined = [...cluster]
     .map((letter, at) => (at > 0 && letter in combining ? combining[letter as "\u309b"] : letter))
     .join("");
@@ -35,7 +37,7 @@ function repeat(mark: string, previous: string): string {
  */
 export function toKatakanaLetters(text: string): KatakanaLetter[] {
   const letters: KatakanaLetter[] = [];
-  for (const { 0: cluster, index } of clusters(text)) {
+  for (const { 0: cluster, index } of letterClusters(text)) {
     for (const letter of compose(cluster)) {
       const katakana = hiraganaToKatakana(letter);
       const previous = letters.at(-1)?.text;
