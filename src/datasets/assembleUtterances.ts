@@ -9,6 +9,7 @@ import {
   textHasMarkup,
 } from "../messages/datasets.ts";
 import { audioDurations } from "./audioDurations.ts";
+import { fittingLabels } from "./fittingLabels.ts";
 import { type LabelSet, labelFilesOf } from "./labelSets.ts";
 import type { DraftUtterance, LayoutContext } from "./layouts/layout.ts";
 import type { LabelFile, Utterance } from "./types.ts";
@@ -54,12 +55,13 @@ export function assembleUtterances(
       continue;
     }
     first.set(draft.id, draft);
-    const durationSec = usableDuration(draft, durationOf, context);
-    const audio = durationSec === null ? null : draft.audio;
-    const labels = labelFilesOf(sets, index);
+    const duration = usableDuration(draft, durationOf, context);
+    const audio = duration === null ? null : draft.audio;
+    const given = labelFilesOf(sets, index);
+    const labels = duration === null ? given : fittingLabels(given, duration, draft.id, context);
     const reported = draft.audio !== null && audio === null;
     if (!isMeasurable({ ...draft, audio }, labels, reported, context)) continue;
-    if (audio !== null && durationSec !== null) used.set(audio, durationSec);
+    if (audio !== null && duration !== null) used.set(audio, duration.fileSec);
     const { stem: _, ...rest } = draft;
     const text = draft.text === "" ? null : draft.text;
     if (text !== null && markup.test(text))
@@ -77,22 +79,23 @@ export function assembleUtterances(
   };
 }
 
-/** Length of the draft's recording; null, and reported, when the recording or the part asked for cannot be used. */
+/** Lengths of the draft's part and file; null, and reported, when the recording or the part asked for cannot be used. */
 function usableDuration(
-  draft: DraftUtterance,
+  { id, audio, audioStartSec, audioEndSec, file, line }: DraftUtterance,
   durationOf: ReturnType<typeof audioDurations>,
   { report }: LayoutContext,
-): number | null {
-  const { id, audio, audioStartSec, audioEndSec, file, line } = draft;
+): { durationSec: number; fileSec: number; exact: boolean } | null {
   if (audio === null) return null;
-  const { durationSec, refused } = durationOf(audio);
-  if (refused !== null) {
-    report({ ...refused, excluded: true }, audio, null, id);
+  const found = durationOf(audio);
+  if (found.refused !== null) {
+    report({ ...found.refused, excluded: true }, audio, null, id);
     return null;
   }
-  const [start, end] = [audioStartSec ?? 0, audioEndSec ?? durationSec];
-  if (start < durationSec && end <= durationSec + partToleranceSec) return durationSec;
-  report({ ...audioPartOutside(start, end, durationSec), excluded: true }, file, line, id);
+  const fileSec = found.durationSec;
+  const [start, end] = [audioStartSec ?? 0, audioEndSec ?? fileSec];
+  if (start < fileSec && end <= fileSec + partToleranceSec)
+    return { durationSec: end - start, fileSec, exact: found.exact };
+  report({ ...audioPartOutside(start, end, fileSec), excluded: true }, file, line, id);
   return null;
 }
 

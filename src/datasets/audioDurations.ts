@@ -6,7 +6,7 @@ import type { FileTree } from "../storage/fileTree.ts";
 
 /** Length of a recording by its header, or why it cannot be used. */
 export type AudioDuration =
-  | { readonly durationSec: number; readonly refused: null }
+  | { readonly durationSec: number; readonly exact: boolean; readonly refused: null }
   | { readonly durationSec: null; readonly refused: AudioWording };
 
 /** Looks up the length of the tree's recordings; each header is read once. */
@@ -22,7 +22,8 @@ export function audioDurations(tree: FileTree): (path: string) => AudioDuration 
 
 function readDuration(tree: FileTree, path: string, sizeBytes: number): AudioDuration {
   try {
-    return { durationSec: readAudioHeader(sourceFromTree(tree, path, sizeBytes)).durationSec, refused: null };
+    const { durationSec, exact } = readAudioHeader(sourceFromTree(tree, path, sizeBytes));
+    return { durationSec, exact, refused: null };
   } catch (error) {
     if (error instanceof AudioRefused) return { durationSec: null, refused: error.wording };
     throw error;

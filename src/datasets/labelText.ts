@@ -62,6 +62,11 @@ export function scanLabels(text: string, format: LabelFormat): LabelInterval[] {
     .filter(({ startMs, endMs }) => endMs > startMs);
 }
 
+/** Where the last interval ends, in ms; 0 when there is none. */
+export function lastEndMs(text: string, format: LabelFormat): number {
+  return scanLabels(text, format).reduce((latest, { endMs }) => Math.max(latest, endMs), 0);
+}
+
 const silence = /^(sil|silB|silE|pau|sp|spn|#|_|xx)$/;
 
 export function isSilence(label: string): boolean {

@@ -25,14 +25,17 @@ export function matchLabels(
     for (const name of new Set([stem, stemOf(id), id.slice(id.lastIndexOf("/") + 1)]))
       append(byStem, name, index);
   }
+  const groups = numberGroups(drafts);
   const matched = new Map<string, number>();
   const unmatched: string[] = [];
   for (const [folder, paths] of groupByFolder(labels)) {
-    const shared = countShared(paths, byStem, drafts);
+    const shared = countShared(paths, byStem, groups);
     for (const path of paths) {
       const direct = beside.get(withoutExtension(path));
       const best =
-        direct === undefined ? bestOf(byStem.get(stemOf(path)) ?? [], folder, drafts, shared) : [direct];
+        direct === undefined
+          ? bestOf(byStem.get(stemOf(path)) ?? [], folder, drafts, (index) => shared.get(groups[index]!) ?? 0)
+          : [direct];
       if (best.length === 1) matched.set(path, best[0]!);
       else if (best.length === 0) unmatched.push(path);
       else
@@ -52,14 +55,14 @@ function bestOf(
   candidates: readonly number[],
   folder: string,
   drafts: readonly DraftUtterance[],
-  shared: ReadonlyMap<string, number>,
+  shared: (index: number) => number,
 ): readonly number[] {
   if (candidates.length < 2) return candidates;
-  const parts = new Set(folder.split("/"));
-  const named = prefer(candidates, (index) => parts.has(drafts[index]!.speaker ?? ""));
-  const styled = prefer(named, (index) => parts.has(drafts[index]!.style ?? ""));
-  const most = Math.max(...styled.map((index) => shared.get(groupOf(drafts[index]!)) ?? 0));
-  return styled.filter((index) => shared.get(groupOf(drafts[index]!)) === most);
+  const parts = folder.split("/");
+  const named = prefer(candidates, (index) => parts.includes(drafts[index]!.speaker ?? ""));
+  const styled = prefer(named, (index) => parts.includes(drafts[index]!.style ?? ""));
+  const most = Math.max(...styled.map((index) => shared(index)));
+  return styled.filter((index) => shared(index) === most);
 }
 
 /** Those that hold `test`, or all when none does. */
@@ -68,23 +71,29 @@ function prefer(candidates: readonly number[], test: (index: number) => boolean)
   return kept.length > 0 ? kept : candidates;
 }
 
-/** How many of the folder's names each speaker and style has. */
+/** How many of the folder's names each group of drafts has. */
 function countShared(
   paths: readonly string[],
   byStem: ReadonlyMap<string, readonly number[]>,
-  drafts: readonly DraftUtterance[],
-): ReadonlyMap<string, number> {
-  const shared = new Map<string, number>();
+  groups: Int32Array,
+): ReadonlyMap<number, number> {
+  const shared = new Map<number, number>();
   for (const path of paths)
     for (const index of byStem.get(stemOf(path)) ?? []) {
-      const group = groupOf(drafts[index]!);
+      const group = groups[index]!;
       shared.set(group, (shared.get(group) ?? 0) + 1);
     }
   return shared;
 }
 
-function groupOf({ speaker, style }: DraftUtterance): string {
-  return `${speaker}\t${style}`;
+/** A number for each speaker and style, by draft. */
+function numberGroups(drafts: readonly DraftUtterance[]): Int32Array {
+  const numbers = new Map<string, number>();
+  return Int32Array.from(drafts, ({ speaker, style }) => {
+    const group = `${speaker}\t${style}`;
+    if (!numbers.has(group)) numbers.set(group, numbers.size);
+    return numbers.get(group)!;
+  });
 }
 
 function groupByFolder(paths: readonly string[]): Map<string, string[]> {

@@ -1,0 +1,67 @@
+import type { DatasetCard, LabelSetCard, Redistribution } from "../datasets/types.ts";
+
+/** Wording of what `morascope check` prints. */
+export const audioWithoutReading = (count: number) => ({
+  rule: "reading-from-text",
+  message: `${count} recordings have neither labels nor a reading; their readings have to be made from the text with a dictionary.`,
+  wayOut: "Nothing need be done. A reading column in katakana is surer where names and rare words are read.",
+});
+
+export const noProblems = "No problems found.";
+
+export const moreProblems = (count: number): string => `… and ${count} more of these; --all shows them.`;
+
+/** One sentence on a label set: counts, formats and where everything comes from. */
+export function labelSetLine(set: LabelSetCard, phones: number): string {
+  const times =
+    set.timeBasis === "aligned"
+      ? `placed by an aligner (grid ${step(set.timeGridMs)}, shortest ${step(set.timeFloorMs)})`
+      : set.timeBasis === "annotated"
+        ? "placed or known by people"
+        : set.timeBasis;
+  const devoicing = {
+    none: "devoicing not marked",
+    annotated: "devoicing annotated by people",
+    measured: "devoicing measured",
+    aligned: "devoicing chosen by an aligner",
+    predicted: "devoicing predicted from text by a rule (no evidence about speech)",
+  }[set.devoicingBasis ?? "none"];
+  const length = {
+    none: "long vowels not told apart",
+    label: "long vowels marked",
+    reading: "long vowels from the reading",
+  }[set.lengthFrom ?? "none"];
+  const accent = set.accentBasis === null ? "accent not marked" : `accent ${set.accentBasis}`;
+  return `${set.id}: ${count(set.utterances)} files, ${count(phones)} phones (${set.format}); times ${times}; ${devoicing}; ${length}; ${accent}`;
+}
+
+export function redistributionLine({ kind, utterances, note }: Redistribution): string {
+  const what = { all: "all clips", excerpt: `an excerpt of ${utterances} clips`, none: "no clip" }[kind];
+  return `${what}. ${note}`;
+}
+
+export function speakersLine({ speakers, utterances }: DatasetCard): string {
+  return `${count(speakers)}, with ${count(utterances)} utterances`;
+}
+
+export function readingsLine({ readings, utterances }: DatasetCard): string {
+  if (readings.utterances === 0) return "none";
+  return `${readings.utterances === utterances ? "all" : count(readings.utterances)} utterances, from ${readings.source}`;
+}
+
+export function audioLine({ audioHours }: DatasetCard): string {
+  if (audioHours === null) return "none";
+  return audioHours < 0.1 ? `${(audioHours * 60).toFixed(1)} minutes` : `${audioHours.toFixed(2)} hours`;
+}
+
+export function problemsLine(total: number, excluded: number): string {
+  return `${count(total)} ${total === 1 ? "problem" : "problems"}, ${excluded === 0 ? "none of them leaves anything out" : `${count(excluded)} of them ${excluded === 1 ? "leaves" : "leave"} something out`}:`;
+}
+
+function step(ms: number | null): string {
+  return ms === null ? "none" : `${ms} ms`;
+}
+
+function count(value: number): string {
+  return value.toLocaleString("en");
+}
