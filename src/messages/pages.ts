@@ -1,3 +1,5 @@
+import type { DatasetCard } from "../datasets/types.ts";
+
 /** English wording of the published pages that stands whatever the data say. */
 
 export const pageNames = {
@@ -24,3 +26,32 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
 
 export const careNotice =
   "These pages describe a corpus. They assess no speaker and no learner. Concerns about anyone’s hearing or speech belong with a licensed professional.";
+
+/** What a set of datasets cannot show, in whole sentences, the plainest first. */
+export function limitsOf(cards: readonly DatasetCard[]): string[] {
+  const limits: string[] = [];
+  const synthetic = cards.filter((card) => card.synthetic).map(({ name }) => name);
+  if (synthetic.length > 0)
+    limits.push(
+      `${synthetic.join(", ")}: the voice is made by a machine. Its numbers show how the pages work and nothing about Japanese.`,
+    );
+  for (const card of cards) {
+    for (const { id, devoicingBasis, timeBasis, timeFloorMs } of card.labelSets) {
+      const name = card.labelSets.length > 1 ? `${card.name} (${id})` : card.name;
+      if (devoicingBasis === null)
+        limits.push(`${name} does not mark which vowels are devoiced, so it says nothing about devoicing.`);
+      if (devoicingBasis === "predicted")
+        limits.push(
+          `${name}: its devoicing marks come from a text rule, the same for every speaker. They are shown as “predicted by rule” and are no evidence.`,
+        );
+      if (timeBasis === "aligned" && timeFloorMs !== null && timeFloorMs >= 10)
+        limits.push(
+          `${name}: an aligner placed the boundaries, and nothing it marks is shorter than ${timeFloorMs} ms. Short vowels may be shorter than shown, so ratios are “at least”.`,
+        );
+    }
+    if (card.speakers === 1)
+      limits.push(`${card.name} has one speaker: its intervals speak of this voice only.`);
+  }
+  limits.push("Read sentences are not conversation: in talk, vowels are devoiced and shortened differently.");
+  return limits;
+}

@@ -42,3 +42,15 @@ export function hostNotAllowed(host: string, port: number): string {
 export function servedToNetwork(host: string): string {
   return `Serving on ${host}: other machines on this network can open the report. Leave --host out to keep it on this machine.`;
 }
+
+export function siteBuilt(
+  out: string,
+  { pages, files, bytes }: { pages: number; files: number; bytes: number },
+): string {
+  const mb = (bytes / 1e6).toFixed(1);
+  return `The report is in ${out}: ${pages} pages, ${files} files, ${mb} MB. Look at it with "morascope serve ${out}".\n`;
+}
+
+export function servedAt(url: string): string {
+  return `The report is open at ${url}\nStop with Ctrl+C.\n`;
+}

@@ -4,7 +4,9 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { outputHoldsResults, siteNotSelfContained } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
+import type { OnProgress } from "../progress.ts";
 import { finishPage } from "./finishPage.ts";
+import { realComplaints } from "./frameworkComplaints.ts";
 import { fillNpmCache } from "./npmCache.ts";
 import { refuseForeignFolder, replaceSite } from "./outputFolder.ts";
 import { readProblems, readRun } from "./readResults.ts";
@@ -17,14 +19,7 @@ export interface BuildSiteOptions {
   readonly results: string;
   /** Folder the site is written to: new, empty, or an earlier site, which is replaced. */
   readonly out: string;
-  readonly onProgress?: (progress: SiteProgress) => void;
-}
-
-export interface SiteProgress {
-  readonly done: number;
-  readonly total: number;
-  /** What is being done now, in a few words. */
-  readonly label: string;
+  readonly onProgress?: OnProgress;
 }
 
 export interface BuiltSite {
@@ -33,6 +28,8 @@ export interface BuiltSite {
   readonly bytes: number;
 }
 
+/** Reading, preparing pages, gathering code, building, checking. */
+const steps = 5;
 const templates = fileURLToPath(new URL("../../reports", import.meta.url));
 
 async function runFramework(config: SiteConfig, out: string, onLine: (line: string) => void): Promise<void> {
@@ -72,8 +69,8 @@ async function measure(folder: string): Promise<BuiltSite> {
  * Throws a UserError when the results cannot be read or `out` holds files that are not an earlier report.
  */
 export async function buildSite({ results, out, onProgress }: BuildSiteOptions): Promise<BuiltSite> {
-  const labels = ["reading the results", "preparing the pages", "gathering the code", "building", "checking"];
-  const step = (done: number) => onProgress?.({ done, total: labels.length, label: labels[done] ?? "done" });
+  const step = (done: number) =>
+    onProgress?.({ task: "Building the report", done, total: steps, unit: "steps" });
   const source = path.resolve(results);
   const site = path.resolve(out);
   if (!path.relative(site, source).startsWith("..")) throw new UserError(outputHoldsResults(out, results));
@@ -99,7 +96,11 @@ export async function buildSite({ results, out, onProgress }: BuildSiteOptions):
     step(3);
     const complaints: string[] = [];
     await runFramework(siteConfig({ root, output: built, run }), built, (line) => complaints.push(line));
-    if (complaints.length > 0) throw new Error(`the pages do not build:\n${complaints.join("\n")}`);
+    const real = realComplaints(
+      complaints,
+      sitePages.map(({ file }) => `/${file}`),
+    );
+    if (real.length > 0) throw new Error(`the pages do not build:\n${real.join("\n")}`);
     for (const { file, description } of sitePages) {
       const page = path.join(built, `${file}.html`);
       await writeFile(page, finishPage(await readFile(page, "utf8"), description));
@@ -111,6 +112,6 @@ export async function buildSite({ results, out, onProgress }: BuildSiteOptions):
   } finally {
     await rm(work, { recursive: true, force: true });
   }
-  step(labels.length);
+  step(steps);
   return measure(site);
 }

@@ -8,7 +8,7 @@ export const siteMarker = "morascope-site.json";
 
 /** Throws a UserError when `folder` holds files that no build of ours put there. */
 export async function refuseForeignFolder(folder: string): Promise<void> {
-  const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
+  const entries = await readdir(folder).catch((error: NodeJS.ErrnoException): string[] => {
     if (error.code === "ENOENT") return [];
     throw error;
   });

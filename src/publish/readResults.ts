@@ -53,8 +53,8 @@ const run = v.object({
   software: v.object({ name: text, version: text }),
   createdAt: v.pipe(text, v.isoTimestamp()),
   datasets: v.array(card),
-  stages: v.object({ utterances: count, phones: count, intervals: count, tokens: count, cells: count }),
-  parameters: v.record(text, v.unknown()),
+  counts: v.object({ utterances: count, phones: count, intervals: count, tokens: count, cells: count }),
+  parameters: v.object({ level: v.number() }),
   problems: v.object({ total: count, excluded: count }),
 });
 export type Run = v.InferOutput<typeof run>;

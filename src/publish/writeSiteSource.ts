@@ -1,10 +1,15 @@
 import { cp, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Problem } from "../datasets/types.ts";
+import { runEstimates } from "../estimates/runEstimates.ts";
+import { loadCells } from "../storage/loadCells.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
-import type { Html } from "./html.ts";
+import { type Html, html } from "./html.ts";
 import type { Run } from "./readResults.ts";
+import { readReferenceBands } from "./referenceBands.ts";
+import { startFindings } from "./startFindings.ts";
+import { limitsHtml, startHtml } from "./startHtml.ts";
 
 export interface SiteSource {
   /** Copy of the page templates, which this fills. */
@@ -25,7 +30,14 @@ export function fillTemplate(template: string, parts: Readonly<Record<string, Ht
 
 /** Fills the pages' fixed parts and lays the data where the pages load it. */
 export async function writeSiteSource({ root, results, run, problems }: SiteSource): Promise<void> {
-  const parts = { datasets: datasetsHtml(run, problems), dictionary: dictionaryHtml() };
+  const estimates = runEstimates(await loadCells(results), run.parameters.level);
+  const parts = {
+    start: startHtml(run, startFindings(estimates, run.datasets)),
+    limits: limitsHtml(run.datasets),
+    datasets: datasetsHtml(run, problems),
+    dictionary: dictionaryHtml(),
+    level: html`${Math.round(100 * run.parameters.level)}`,
+  };
   for (const file of await readdir(root)) {
     if (!file.endsWith(".md")) continue;
     const page = path.join(root, file);
@@ -37,6 +49,6 @@ export async function writeSiteSource({ root, results, run, problems }: SiteSour
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
   await writeFile(
     path.join(data, "site.json"),
-    JSON.stringify({ datasets: run.datasets, createdAt: run.createdAt }),
+    JSON.stringify({ datasets: run.datasets, bands: await readReferenceBands() }),
   );
 }

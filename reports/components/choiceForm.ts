@@ -1,0 +1,72 @@
+import type { Choice, Choices } from "./choices.ts";
+import { element } from "./element.ts";
+
+function oneOf(choices: Choices, choice: Choice): HTMLElement {
+  const options = choice.options.map(({ value, label }) =>
+    element("option", { value, selected: value === choices.get(choice.name) }, label),
+  );
+  const change = (event: Event) => choices.set({ [choice.name]: (event.target as HTMLSelectElement).value });
+  return element(
+    "label",
+    { class: "choice" },
+    element("span", {}, choice.label),
+    element("select", { name: choice.name, change, autocomplete: "off" }, ...options),
+  );
+}
+
+function severalOf(choices: Choices, choice: Choice): HTMLElement {
+  const chosen = choices.several(choice.name);
+  const boxes = choice.options.map(({ value, label }) => {
+    const change = (event: Event) => {
+      const on = (event.target as HTMLInputElement).checked;
+      const next = choice.options
+        .map((option) => option.value)
+        .filter((name) => (name === value ? on : chosen.includes(name)));
+      choices.set({ [choice.name]: next.join(",") });
+    };
+    const box = element("input", {
+      type: "checkbox",
+      name: choice.name,
+      value,
+      checked: chosen.includes(value),
+      autocomplete: "off",
+      change,
+    });
+    return element("label", { class: "chip" }, box, element("span", { class: "ipa" }, label));
+  });
+  return element(
+    "fieldset",
+    { class: "choice several" },
+    element("legend", {}, choice.label),
+    element("div", { class: "chips" }, ...boxes),
+  );
+}
+
+function fill(form: HTMLFormElement, choices: Choices): void {
+  const focused = document.activeElement as HTMLInputElement | null;
+  const held =
+    focused !== null && form.contains(focused) ? { name: focused.name, value: focused.value } : null;
+  const reset = element(
+    "button",
+    { type: "button", class: "reset", disabled: choices.isInitial, click: () => choices.reset() },
+    "Reset",
+  );
+  form.replaceChildren(
+    ...choices.list.map((choice) =>
+      choice.kind === "one" ? oneOf(choices, choice) : severalOf(choices, choice),
+    ),
+    reset,
+  );
+  if (held === null) return;
+  const same = [...form.querySelectorAll<HTMLInputElement>(`[name="${CSS.escape(held.name)}"]`)];
+  (same.find((field) => field.type !== "checkbox" || field.value === held.value) ?? reset).focus();
+}
+
+/** Controls for all choices of a page, kept in step with its address. */
+export function choiceForm(choices: Choices, label: string): HTMLFormElement {
+  const submit = (event: Event) => event.preventDefault();
+  const form = element("form", { class: "choices", "aria-label": label, submit });
+  fill(form, choices);
+  choices.onChange(() => fill(form, choices));
+  return form;
+}

@@ -1,0 +1,99 @@
+export interface ChoiceOption {
+  readonly value: string;
+  readonly label: string;
+}
+
+/** One thing a reader can choose. Its value stands in the page's address unless it is the initial one. */
+export interface Choice {
+  readonly name: string;
+  readonly label: string;
+  /** `several` joins its values with commas, in the order of the options. */
+  readonly kind: "one" | "several";
+  readonly options: readonly ChoiceOption[];
+  readonly initial: string;
+}
+
+type Values = Readonly<Record<string, string>>;
+
+function valid(choice: Choice, value: string | undefined): string {
+  if (value === undefined) return choice.initial;
+  const known = choice.options.map((option) => option.value);
+  if (choice.kind === "one") return known.includes(value) ? value : choice.initial;
+  const wanted = value.split(",");
+  const kept = known.filter((name) => wanted.includes(name));
+  return kept.length === 0 ? choice.initial : kept.join(",");
+}
+
+/**
+ * What the reader has chosen. It lives in the address: a view can be shared, and the browser's back works.
+ * Which options there are may depend on what is chosen (`define`); a value that is no option counts as not chosen.
+ */
+export class Choices {
+  readonly #define: (values: Values) => readonly Choice[];
+  readonly #listeners: (() => void)[] = [];
+  #values: Record<string, string> = {};
+  #list: readonly Choice[] = [];
+
+  constructor(define: (values: Values) => readonly Choice[]) {
+    this.#define = define;
+    this.#take(Object.fromEntries(new URLSearchParams(location.search)));
+    addEventListener("popstate", () => {
+      this.#take(Object.fromEntries(new URLSearchParams(location.search)));
+      this.#tell();
+    });
+  }
+
+  get list(): readonly Choice[] {
+    return this.#list;
+  }
+
+  get(name: string): string {
+    return this.#values[name] ?? "";
+  }
+
+  several(name: string): string[] {
+    return this.get(name).split(",").filter(Boolean);
+  }
+
+  get isInitial(): boolean {
+    return this.#list.every((choice) => this.get(choice.name) === choice.initial);
+  }
+
+  set(changes: Values): void {
+    this.#take({ ...this.#values, ...changes });
+    history.pushState(null, "", this.#address());
+    this.#tell();
+  }
+
+  reset(): void {
+    this.#take({});
+    history.pushState(null, "", this.#address());
+    this.#tell();
+  }
+
+  onChange(listener: () => void): void {
+    this.#listeners.push(listener);
+  }
+
+  #take(wanted: Values): void {
+    this.#list = this.#define(wanted);
+    this.#values = Object.fromEntries(
+      this.#list.map((choice) => [choice.name, valid(choice, wanted[choice.name])]),
+    );
+  }
+
+  #address(): string {
+    const query = new URLSearchParams();
+    for (const { name, initial } of this.#list)
+      if (this.get(name) !== initial) query.set(name, this.get(name));
+    const text = query.toString().replaceAll("%2C", ",").replaceAll("%2F", "/");
+    return `${location.pathname}${text === "" ? "" : `?${text}`}${location.hash}`;
+  }
+
+  /** Redraws at once; the time it takes is on the page's performance timeline as `redraw`. */
+  #tell(): void {
+    const start = performance.now();
+    for (const listener of this.#listeners) listener();
+    performance.measure("redraw", { start, end: performance.now() });
+  }
+}

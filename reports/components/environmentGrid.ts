@@ -1,0 +1,115 @@
+import type { RateRow } from "../../src/estimates/rates.ts";
+import { formatAmount, formatCount, formatPercent, percentRange } from "../../src/publish/format.ts";
+import { ipaOf, kanaOf } from "../../src/publish/soundNames.ts";
+import { element } from "./element.ts";
+
+export interface GridCell {
+  readonly before: string;
+  readonly after: string;
+  readonly row: RateRow;
+}
+
+export interface EnvironmentGridOptions {
+  readonly cells: readonly GridCell[];
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+  readonly chosen: { readonly before: string; readonly after: string };
+  readonly onChoose: (before: string, after: string) => void;
+  readonly label: string;
+}
+
+function heading(phone: string): HTMLElement {
+  if (phone === "voiced" || phone === "pause") return element("span", { class: "word" }, phone);
+  const ipa = element("span", { class: "ipa" }, ipaOf(phone));
+  const kana = kanaOf(phone);
+  return element("span", {}, ipa, kana !== "" && phone !== "cl" && element("small", { lang: "ja" }, kana));
+}
+
+function spoken({ before, after, row }: GridCell): string {
+  const where = `${ipaOf(before)} before, ${after === "voiced" ? "a voiced sound" : ipaOf(after)} after`;
+  if (row.estimate === null) return `${where}: ${row.devoiced} of ${row.tokens} predicted by rule`;
+  const interval = percentRange(row.low ?? 0, row.high ?? 1);
+  return `${where}: ${formatPercent(row.estimate)} devoiced, interval ${interval}, ${formatAmount(row.tokens, "vowel")}, ${formatAmount(row.speakers, "speaker")}`;
+}
+
+/** The swatch's side grows with certainty: a rate that could be anything between none and all leaves next to nothing. */
+function swatch({ row }: GridCell): HTMLElement {
+  const share = row.estimate ?? row.devoiced / row.tokens;
+  const certainty = row.low === null || row.high === null ? 0.6 : Math.max(0.12, 1 - (row.high - row.low));
+  const style = `--share:${(100 * share).toFixed(1)}%;--certainty:${certainty.toFixed(3)}`;
+  return element("span", { class: row.estimate === null ? "swatch by-rule" : "swatch", style });
+}
+
+function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
+  const { before, after, row } = cell;
+  const chosen = options.chosen.before === before && options.chosen.after === after;
+  const shown =
+    row.estimate === null ? `${row.devoiced}/${row.tokens}` : Math.round(100 * row.estimate).toString();
+  return element(
+    "button",
+    {
+      type: "button",
+      "aria-pressed": chosen ? "true" : "false",
+      "aria-label": spoken(cell),
+      title: `${spoken(cell)}`,
+      "data-key": `cell-${before}-${after}`,
+      click: () => options.onChoose(before, after),
+    },
+    swatch(cell),
+    element("span", { class: "share" }, shown),
+    element("span", { class: "count" }, formatCount(row.tokens)),
+  );
+}
+
+/** Rates by the sounds before (rows) and after (columns): a table whose cells can be chosen, so that keys and readers get along with it. */
+export function environmentGrid(options: EnvironmentGridOptions): HTMLElement {
+  const cellAt = new Map(options.cells.map((cell) => [`${cell.before} ${cell.after}`, cell]));
+  const head = options.after.map((phone) => element("th", { scope: "col" }, heading(phone)));
+  const body = options.before.map((before) => {
+    const cells = options.after.map((after) => {
+      const cell = cellAt.get(`${before} ${after}`);
+      return element(
+        "td",
+        {},
+        cell === undefined ? element("span", { class: "none" }, "·") : button(cell, options),
+      );
+    });
+    return element("tr", {}, element("th", { scope: "row" }, heading(before)), ...cells);
+  });
+  const corner = element("td", { class: "corner" }, element("span", {}, "before ↓ after →"));
+  return element(
+    "div",
+    { class: "scroll grid", role: "region", "aria-label": options.label, tabindex: 0 },
+    element(
+      "table",
+      {},
+      element("thead", {}, element("tr", {}, corner, ...head)),
+      element("tbody", {}, ...body),
+    ),
+  );
+}
+
+/** What colour and size of the swatches mean. */
+export function gridLegend(byRule: boolean): HTMLElement {
+  if (byRule) {
+    return element(
+      "p",
+      { class: "legend" },
+      "Hatched: predicted by rule. Each cell gives how many of its vowels the rule marks; no rate is shown.",
+    );
+  }
+  const step = (share: number) =>
+    element("span", { class: "swatch", style: `--share:${share}%;--certainty:0.85` });
+  const size = (certainty: number) =>
+    element("span", { class: "swatch", style: `--share:70%;--certainty:${certainty}` });
+  return element(
+    "p",
+    { class: "legend" },
+    element("span", {}, "Colour: devoiced in 0 % "),
+    ...[0, 25, 50, 75, 100].map(step),
+    element("span", {}, " 100 %."),
+    element("span", { class: "gap" }, "Size: interval wide "),
+    ...[0.2, 0.5, 0.9].map(size),
+    element("span", {}, " narrow. Large number: per cent; small: vowels."),
+  );
+}

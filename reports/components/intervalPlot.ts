@@ -1,0 +1,80 @@
+import * as Plot from "@observablehq/plot";
+
+export interface IntervalRow {
+  readonly name: string;
+  readonly estimate: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  /** Shown at the right edge: the number of tokens, and more where it is needed. */
+  readonly remark: string;
+  /** True where the true value may be higher. */
+  readonly atLeast?: boolean;
+}
+
+export interface IntervalPlotOptions {
+  readonly widthPx: number;
+  readonly label: string;
+  readonly domain: readonly [number, number];
+  /** Said by a screen reader instead of the picture. */
+  readonly alternative: string;
+  /** Published values to compare with, drawn behind. */
+  readonly band?: { readonly low: number; readonly high: number } | null;
+  readonly format: (value: number) => string;
+}
+
+/** Estimates as dots on a common scale, each with its interval as a line; one row a name. */
+export function intervalPlot(
+  rows: readonly IntervalRow[],
+  options: IntervalPlotOptions,
+): SVGElement | HTMLElement {
+  const { widthPx, label, domain, alternative, band, format } = options;
+  const narrow = widthPx < 520;
+  const known = rows.filter((row) => row.estimate !== null);
+  const order = { y: "name", stroke: "var(--first)" } as const;
+  const picture = Plot.plot({
+    width: widthPx,
+    height: 56 + rows.length * 36,
+    marginLeft: Math.min(widthPx * 0.34, 16 + 8.6 * Math.max(...rows.map((row) => row.name.length))),
+    marginRight: narrow ? 16 : 150,
+    marginTop: 8,
+    marginBottom: 44,
+    style: { fontSize: "14px", background: "none", overflow: "visible" },
+    x: { domain, label, labelAnchor: "center", labelArrow: "none", grid: true, ticks: narrow ? 5 : 8 },
+    y: { domain: rows.map((row) => row.name), label: null, tickSize: 0 },
+    marks: [
+      band
+        ? Plot.rectX([band], { x1: "low", x2: "high", fill: "var(--wash-edge)", fillOpacity: 0.28 })
+        : null,
+      Plot.ruleY(known, { ...order, x1: "low", x2: "high", strokeWidth: 2.5, strokeLinecap: "round" }),
+      Plot.dot(known, {
+        x: "estimate",
+        y: "name",
+        r: 6.5,
+        fill: "var(--first)",
+        stroke: "var(--sheet)",
+        strokeWidth: 1.5,
+      }),
+      Plot.text(known, {
+        x: "estimate",
+        y: "name",
+        dy: -15,
+        text: (row: IntervalRow) => `${row.atLeast ? "≥ " : ""}${format(row.estimate!)}`,
+        fill: "var(--ink)",
+        fontWeight: 600,
+      }),
+      narrow
+        ? null
+        : Plot.text(rows, {
+            y: "name",
+            frameAnchor: "right",
+            textAnchor: "start",
+            dx: 12,
+            text: "remark",
+            fill: "var(--soft)",
+          }),
+    ],
+  });
+  picture.setAttribute("role", "img");
+  picture.setAttribute("aria-label", alternative);
+  return picture;
+}

@@ -1,0 +1,100 @@
+import type { RateRow } from "../../estimates/rates.ts";
+import { formatAmount, formatCount, intervalName, percentRange, roundPercent } from "../format.ts";
+
+/** A row of rates under the name it has in the picture. */
+export interface NamedRate {
+  readonly name: string;
+  readonly row: RateRow;
+}
+
+/** What is counted, as it stands in a sentence. */
+export interface Subject {
+  readonly words: string;
+  readonly plural: boolean;
+}
+
+type Measured = RateRow & { readonly estimate: number; readonly low: number; readonly high: number };
+
+function isMeasured(row: RateRow): row is Measured {
+  return row.estimate !== null && row.low !== null && row.high !== null;
+}
+
+function range({ low, high, level }: Measured): string {
+  return `${intervalName(level)} ${percentRange(low, high)}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function whose(row: RateRow): string {
+  return row.scope === "one speaker" ? "this one speaker" : formatAmount(row.speakers, "speaker");
+}
+
+/** What one rate says. A mark written by a text rule is never called a rate, and one speaker never stands for others. */
+export function rateSentence({ words, plural }: Subject, row: RateRow): string {
+  if (!isMeasured(row)) {
+    return `The text rule expects ${formatCount(row.devoiced)} of ${formatAmount(row.tokens, "case")} of ${words} to be devoiced. Nobody listened: this is predicted by rule, not a rate.`;
+  }
+  if (row.scope === "one speaker") {
+    return `This one speaker devoices ${words} in ${roundPercent(row.estimate)} of ${formatAmount(row.tokens, "case")} (${range(row)}, for this speaker only).`;
+  }
+  return `${capital(words)} ${plural ? "are" : "is"} devoiced in ${roundPercent(row.estimate)} of ${formatAmount(row.tokens, "case")} (${range(row)}; ${whose(row)}).`;
+}
+
+/**
+ * What several rates say beside one another: which is highest and lowest when their intervals stay apart, else that
+ * the corpus does not tell them apart. The comparison is of separate intervals, so it errs on the side of "no difference".
+ */
+export function compareRates(rows: readonly NamedRate[], subject: Subject): string {
+  const [only] = rows;
+  if (only === undefined) return "Nothing in this corpus matches the choice.";
+  if (rows.length === 1) return rateSentence(subject, only.row);
+  const measured = rows.filter((item): item is { name: string; row: Measured } => isMeasured(item.row));
+  if (measured.length === 0) {
+    const marked = rows.reduce((sum, { row }) => sum + row.devoiced, 0);
+    const cases = rows.reduce((sum, { row }) => sum + row.tokens, 0);
+    return `The text rule expects ${formatCount(marked)} of ${formatAmount(cases, "case")} of ${subject.words} to be devoiced. This is predicted by rule, not a rate.`;
+  }
+  const sorted = [...measured].sort((a, b) => b.row.estimate - a.row.estimate);
+  const top = sorted[0]!;
+  const bottom = sorted.at(-1)!;
+  const begin = (text: string) =>
+    top.row.scope === "one speaker" ? `In this one speaker, ${text}` : capital(text);
+  if (sorted.length === 1) return `${top.name}: ${rateSentence(subject, top.row)}`;
+  if (top.row.low > bottom.row.high) {
+    return begin(
+      `devoicing is most frequent for ${top.name} (${roundPercent(top.row.estimate)}) and least for ${bottom.name} (${roundPercent(bottom.row.estimate)}).`,
+    );
+  }
+  return begin(
+    `no clear difference: from ${roundPercent(bottom.row.estimate)} for ${bottom.name} to ${roundPercent(top.row.estimate)} for ${top.name}, with intervals that overlap.`,
+  );
+}
+
+/** How the marks behind rates came about, for the line under a picture. */
+export function rateBasis(rows: readonly RateRow[]): string[] {
+  const [first] = rows;
+  if (first === undefined) return [];
+  const tokens = rows.reduce((sum, row) => sum + row.tokens, 0);
+  const how = {
+    measured: "devoicing measured from the audio",
+    annotated: "devoicing marked by a person",
+    aligned: "devoicing from an aligner’s labels",
+    predicted: "devoicing predicted from the text by a rule",
+  }[first.basis];
+  const speakers = Math.max(...rows.map((row) => row.speakers));
+  const lines = [`${formatAmount(tokens, "vowel")}, ${formatAmount(speakers, "speaker")}; ${how}.`];
+  const widest = [...rows].sort((a, b) => b.speakers - a.speakers)[0]!;
+  if (first.basis !== "predicted") lines.push(`Interval: ${widest.method}.`);
+  return [...lines, ...new Set(rows.flatMap((row) => row.warnings))];
+}
+
+/** How far speakers' own rates lie apart, and the rate over all of them. */
+export function speakerRatesSentence(shares: readonly number[], overall: RateRow): string {
+  const span = percentRange(Math.min(...shares), Math.max(...shares));
+  const over = isMeasured(overall)
+    ? `; over all of them ${roundPercent(overall.estimate)} (${range(overall)})`
+    : "";
+  return `${formatAmount(shares.length, "speaker")} range from ${span}${over}.`;
+}

@@ -1,0 +1,126 @@
+import type { DatasetCard } from "../datasets/types.ts";
+import type { RateRow } from "../estimates/rates.ts";
+import type { RatioRow } from "../estimates/ratios.ts";
+import type { Estimates } from "../estimates/runEstimates.ts";
+import { answerRates, answerRatios } from "./sentences/answers.ts";
+import { soundName } from "./soundNames.ts";
+
+/** One row of a finding's small picture. */
+export interface FindingMark {
+  readonly name: string;
+  readonly estimate: number;
+  readonly low: number;
+  readonly high: number;
+  readonly atLeast: boolean;
+}
+
+/** What one way of labelling one dataset says to a question. */
+export interface FindingAnswer {
+  readonly dataset: string;
+  readonly labelSet: string;
+  readonly sentence: string;
+  /** Empty where the answer is no evidence. */
+  readonly marks: readonly FindingMark[];
+}
+
+export interface StartFinding {
+  /** Stable from build to build. */
+  readonly id: string;
+  readonly question: string;
+  /** Where the numbers can be cut further: page and choices. */
+  readonly link: string;
+  readonly scale: "share" | "ratio";
+  readonly answers: readonly FindingAnswer[];
+}
+
+interface Asked {
+  readonly question: string;
+  /** The surroundings, as they stand at the start of a sentence. */
+  readonly where: string;
+  readonly link: string;
+}
+
+const rateQuestions: Readonly<Record<string, Asked>> = {
+  "high-between-voiceless": {
+    question: "Are i and u whispered between voiceless consonants?",
+    where: "Between voiceless consonants",
+    link: "/devoicing",
+  },
+  "high-before-pause": {
+    question: "And before a pause, as in です?",
+    where: "Between a voiceless consonant and a pause",
+    link: "/devoicing?after=pause",
+  },
+  "high-before-voiced": {
+    question: "And before a voiced sound?",
+    where: "Before a voiced sound",
+    link: "/devoicing?before=any&after=voiced",
+  },
+  "non-high-between-voiceless": {
+    question: "Do a, e and o do the same?",
+    where: "Between voiceless consonants",
+    link: "/devoicing?vowel=e,o,a",
+  },
+};
+
+const ratioQuestions: Readonly<Record<string, Omit<Asked, "where">>> = {
+  "vowel-length": {
+    question: "Does a long vowel last twice as long?",
+    link: "/length#long-and-short-vowels",
+  },
+  gemination: {
+    question: "Does a doubled consonant take an extra beat?",
+    link: "/length#doubled-and-single-consonants",
+  },
+};
+
+function bySet<Row extends { readonly dataset: string; readonly labelSet: string }>(
+  rows: readonly Row[],
+  cards: readonly DatasetCard[],
+): { dataset: string; labelSet: string; rows: Row[] }[] {
+  return cards.flatMap((card) =>
+    card.labelSets
+      .map(({ id }) => ({
+        dataset: card.id,
+        labelSet: id,
+        rows: rows.filter((row) => row.dataset === card.id && row.labelSet === id),
+      }))
+      .filter((set) => set.rows.length > 0),
+  );
+}
+
+function mark(row: RateRow | RatioRow, atLeast: boolean): FindingMark[] {
+  const { estimate, low, high } = row;
+  if (estimate === null || low === null || high === null) return [];
+  return [{ name: soundName(String(row.by.phone)), estimate, low, high, atLeast }];
+}
+
+/**
+ * The questions a teacher asks first, each answered once for every way of labelling that can answer it.
+ * A question nothing can answer is left out.
+ */
+export function startFindings(estimates: Estimates, cards: readonly DatasetCard[]): StartFinding[] {
+  const rates = estimates.rates.flatMap(({ id, rows }): StartFinding[] => {
+    const asked = rateQuestions[id];
+    if (asked === undefined) return [];
+    const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => ({
+      dataset,
+      labelSet,
+      sentence: answerRates(asked.where, rows),
+      marks: rows.flatMap((row) => mark(row, false)),
+    }));
+    return [{ id, question: asked.question, link: asked.link, scale: "share", answers }];
+  });
+  const ratios = estimates.ratios.flatMap(({ id, rows }): StartFinding[] => {
+    const asked = ratioQuestions[id];
+    if (asked === undefined) return [];
+    const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => ({
+      dataset,
+      labelSet,
+      sentence: answerRatios(rows),
+      marks: rows.flatMap((row) => mark(row, row.bound !== null)),
+    }));
+    return [{ id, question: asked.question, link: asked.link, scale: "ratio", answers }];
+  });
+  return [...rates, ...ratios].filter(({ answers }) => answers.length > 0);
+}
