@@ -85,3 +85,9 @@ export const thinLevel = (
 
 export const groupsCoincide = (one: string, other: string) =>
   `Each ${one} goes with one ${other} and the other way round, so their variation cannot be told apart. Leave out one of the two random intercepts.`;
+
+export const groupUnknown = (unit: string) =>
+  `Some tokens have no known ${unit}, and unknown ones cannot count as one ${unit}. Leave those tokens out first.`;
+
+export const variationUnbounded = (unit: string) =>
+  `The variation among ${unit}s grew without end: nearly every ${unit} has all or none of its tokens marked, so a random intercept cannot describe them. Report rates by ${unit} instead.`;

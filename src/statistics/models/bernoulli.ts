@@ -1,34 +1,23 @@
-/** log(1 + eˣ) without overflow. */
-export function logOnePlusExp(x: number): number {
-  return x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x));
-}
-
 /**
- * Log-likelihood of `successes` of `trials` tokens at log odds `eta`, summed over rows. It is that of the single
- * tokens in their order, so that cells and tokens give the same number.
+ * Fills, for each row, the expected successes and the working weight trials·p·(1−p) at log odds `eta`. Returns the
+ * log-likelihood of `successes`: that of the single tokens in their order, so that cells and tokens agree.
  */
-export function bernoulliLogLikelihood(
-  successes: Float64Array,
-  trials: Float64Array,
-  eta: Float64Array,
-): number {
-  let sum = 0;
-  for (let i = 0; i < eta.length; i++) sum += successes[i]! * eta[i]! - trials[i]! * logOnePlusExp(eta[i]!);
-  return sum;
-}
-
-/** Fills, for each row, the expected successes and the working weight trials·p·(1−p). */
 export function bernoulliMoments(
+  successes: Float64Array,
   trials: Float64Array,
   eta: Float64Array,
   expected: Float64Array,
   weights: Float64Array,
-): void {
+): number {
+  let logLikelihood = 0;
   for (let i = 0; i < eta.length; i++) {
-    const small = Math.exp(-Math.abs(eta[i]!));
+    const x = eta[i]!;
+    const n = trials[i]!;
+    const small = Math.exp(-Math.abs(x));
     const share = 1 / (1 + small);
-    const p = eta[i]! > 0 ? share : small * share;
-    expected[i] = trials[i]! * p;
-    weights[i] = trials[i]! * share * share * small;
+    expected[i] = n * (x > 0 ? share : small * share);
+    weights[i] = n * share * share * small;
+    logLikelihood += successes[i]! * x - n * (Math.max(x, 0) + Math.log1p(small));
   }
+  return logLikelihood;
 }

@@ -1,4 +1,10 @@
-import { fewGroups, groupsCoincide, groupsNotRepeated, oneGroup } from "../../messages/models.ts";
+import {
+  fewGroups,
+  groupsCoincide,
+  groupsNotRepeated,
+  groupUnknown,
+  oneGroup,
+} from "../../messages/models.ts";
 import { type CrossedGroups, crossGroups, type Groups, groupsOf } from "./crossedGroups.ts";
 import type { Design } from "./designMatrix.ts";
 import type { CategoricalColumn } from "./term.ts";
@@ -25,7 +31,8 @@ export function checkGroups(
   if (groups.length < 1 || groups.length > 2) throw new Error(`one or two groupings, not ${groups.length}`);
   const tokens = counts.reduce((sum, value) => sum + value, 0);
   for (const { unit, labels } of groups) {
-    if (labels.length === 1) return { reason: oneGroup(unit, labels[0] ?? "unknown") };
+    if (labels.includes(null)) return { reason: groupUnknown(unit) };
+    if (labels.length === 1) return { reason: oneGroup(unit, labels[0]!) };
     if (labels.length >= tokens) return { reason: groupsNotRepeated(unit) };
   }
   const [many, few = null] = [...groups].sort((a, b) => b.labels.length - a.labels.length) as [

@@ -7,15 +7,16 @@ export function countsOfRows(
   successes: ArrayLike<number>,
   trials: ArrayLike<number>,
 ): { readonly successes: Float64Array; readonly trials: Float64Array } | { readonly reason: string } {
-  for (const row of design.rows) {
-    const k = successes[row]!;
-    const n = trials[row]!;
-    if (!Number.isFinite(k)) return { reason: valueNotFinite("The count of marked tokens", row, k) };
-    if (!Number.isFinite(n)) return { reason: valueNotFinite("The count of tokens", row, n) };
-    if (k < 0 || k > n) return { reason: impossibleCounts(row, k, n) };
+  const { rows } = design;
+  const k = new Float64Array(rows.length);
+  const n = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i]!;
+    k[i] = successes[row]!;
+    n[i] = trials[row]!;
+    if (!Number.isFinite(k[i]!)) return { reason: valueNotFinite("The count of marked tokens", row, k[i]!) };
+    if (!Number.isFinite(n[i]!)) return { reason: valueNotFinite("The count of tokens", row, n[i]!) };
+    if (k[i]! < 0 || k[i]! > n[i]!) return { reason: impossibleCounts(row, k[i]!, n[i]!) };
   }
-  return {
-    successes: Float64Array.from(design.rows, (row) => successes[row]!),
-    trials: Float64Array.from(design.rows, (row) => trials[row]!),
-  };
+  return { successes: k, trials: n };
 }

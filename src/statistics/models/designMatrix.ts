@@ -1,6 +1,6 @@
 import { aliasedCoefficient, constantColumn, noRowsLeft, referenceMissing } from "../../messages/models.ts";
 import { dependentColumns } from "../linearAlgebra/dependentColumns.ts";
-import { type SparseRows, weightedGram } from "../linearAlgebra/sparseRows.ts";
+import { type SparseRows, transposeMultiply, weightedGram } from "../linearAlgebra/sparseRows.ts";
 import { codeFactor } from "./codeFactor.ts";
 import { codeTerms, withoutColumns } from "./codeTerms.ts";
 import { type CodedTerm, encodeRows } from "./encodeRows.ts";
@@ -24,6 +24,8 @@ export interface DesignOptions {
   readonly intercept?: boolean;
   /** Tokens of each row; rows without tokens are left out silently. Default: every row counts. */
   readonly counts?: ArrayLike<number>;
+  /** Further columns that must be known, such as the word of a random intercept. Default none. */
+  readonly known?: readonly string[];
 }
 
 /**
@@ -38,8 +40,9 @@ export function designMatrix(
 ): { readonly status: "ok"; readonly design: Design } | CannotBeEstimated {
   const intercept = options.intercept ?? true;
   const names = [...new Set(terms.flatMap((term) => ("column" in term ? [term.column] : term.interaction)))];
-  const size = rowCount(columns, names, options.counts);
-  const { rows, notices } = selectRows(columns, names, size, options.counts);
+  const needed = [...new Set([...names, ...(options.known ?? [])])];
+  const size = rowCount(columns, needed, options.counts);
+  const { rows, notices } = selectRows(columns, needed, size, options.counts);
   if (rows.length === 0) return cannotBeEstimated(noRowsLeft(), notices);
 
   const factors = new Map<string, Factor>();
@@ -47,7 +50,8 @@ export function designMatrix(
   for (const name of names) {
     const column = columns[name]!;
     if (column instanceof Float64Array) {
-      const values = Float64Array.from(rows, (i) => column[i]!);
+      const values = new Float64Array(rows.length);
+      for (let i = 0; i < rows.length; i++) values[i] = column[rows[i]!]!;
       if (intercept && values.every((value) => value === values[0]))
         notices.push(constantColumn(name, String(values[0])));
       else covariates.set(name, { column: name, values });
@@ -65,7 +69,9 @@ export function designMatrix(
   }
 
   const { coded, coefficients } = codeTerms(terms, factors, covariates, intercept);
-  const aliased = aliasedColumns(terms, factors, covariates, intercept, rows.length);
+  const matrix = encodeRows(rows.length, coefficients.length, coded);
+  const additive = terms.every((term) => "column" in term);
+  const aliased = aliasedColumns(matrix, intercept && additive ? coefficients : []);
   const kept = withoutColumns(coded, aliased);
   const left = coefficients.filter((_, j) => !aliased.includes(j));
   for (const j of aliased) notices.push(aliasedCoefficient(coefficients[j]!.name));
@@ -73,7 +79,7 @@ export function designMatrix(
     status: "ok",
     design: {
       rows,
-      matrix: encodeRows(rows.length, left.length, kept),
+      matrix: aliased.length === 0 ? matrix : encodeRows(rows.length, left.length, kept),
       coefficients: left,
       factors: [...factors.values()],
       covariates: [...covariates.values()],
@@ -100,28 +106,15 @@ function rowCount(
   return sizes[0]!;
 }
 
-/** Judged on scaled covariates, centred where that spans the same space, so that units and offsets do not matter. */
-function aliasedColumns(
-  terms: readonly Term[],
-  factors: ReadonlyMap<string, Factor>,
-  covariates: ReadonlyMap<string, Covariate>,
-  intercept: boolean,
-  rows: number,
-): number[] {
-  const centre = intercept && terms.every((term) => "column" in term);
-  const scaled = new Map(
-    [...covariates].map(([name, { column, values }]) => [
-      name,
-      { column, values: standardise(values, centre) },
-    ]),
-  );
-  const { coded, coefficients } = codeTerms(terms, factors, scaled, intercept);
-  const matrix = encodeRows(rows, coefficients.length, coded);
-  return dependentColumns(weightedGram(matrix, new Float64Array(rows).fill(1)), coefficients.length);
-}
-
-function standardise(values: Float64Array, centre: boolean): Float64Array {
-  const mean = centre ? values.reduce((sum, value) => sum + value / values.length, 0) : 0;
-  const length = Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2 / values.length, 0));
-  return values.map((value) => (value - mean) / (length || 1));
+/** Judged with the numeric columns of `centred` about their mean, so that an offset does not hide what they add. */
+function aliasedColumns(matrix: SparseRows, centred: readonly Coefficient[]): number[] {
+  const { rows, columns, column, value } = matrix;
+  const ones = new Float64Array(rows).fill(1);
+  const means = transposeMultiply(matrix, ones).map((sum, j) => {
+    const parts = centred[j]?.parts ?? [];
+    return parts.length === 1 && parts[0]!.level === null ? sum / rows : 0;
+  });
+  const shifted = new Float64Array(value.length);
+  for (let k = 0; k < value.length; k++) shifted[k] = value[k]! - means[column[k]!]!;
+  return dependentColumns(weightedGram({ ...matrix, value: shifted }, ones), columns);
 }

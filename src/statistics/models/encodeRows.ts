@@ -36,7 +36,6 @@ export function encodeRows(
       if (at < 0) continue;
       let product = 1;
       for (const values of term.values) product *= values[i]!;
-      if (product === 0) continue;
       column[size] = at;
       value[size++] = product;
     }

@@ -3,7 +3,7 @@ import { checkGroups, type Intercepts } from "./checkGroups.ts";
 import type { Design } from "./designMatrix.ts";
 import { groupVariances } from "./groupVariances.ts";
 import { type LinearProfile, linearProfile } from "./linearProfile.ts";
-import { minimise } from "./minimise.ts";
+import { minimiseWithScales } from "./minimiseWithScales.ts";
 import type { MixedFit } from "./mixedFit.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
 import { type ResponseOptions, responseOfRows } from "./responseOfRows.ts";
@@ -53,7 +53,13 @@ export function fitMixedLinear(
   const start = new Float64Array(sizes.length).fill(startScale);
   const curvature = new Float64Array(sizes.length ** 2);
   for (const [j, size] of sizes.entries()) curvature[j * sizes.length + j] = startScale ** 2 / (4 * size);
-  const minimum = minimise((scales) => objective(profile(scales), sizes.length), start, curvature, 1e-12);
+  const minimum = minimiseWithScales(
+    (scales) => objective(profile(scales), sizes.length),
+    start,
+    curvature,
+    sizes.length,
+    1e-12,
+  );
   const at = profile(minimum.x);
   const spread = centred.reduce((sum, value, i) => sum + found.counts[i]! * value * value, inside);
   if (!at || at.residualVariance * found.tokens <= 1e-12 * spread)

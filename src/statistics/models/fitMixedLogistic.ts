@@ -1,4 +1,4 @@
-import { didNotConverge, separationInMixedModel } from "../../messages/models.ts";
+import { didNotConverge, separationInMixedModel, variationUnbounded } from "../../messages/models.ts";
 import { invertPositiveDefinite } from "../linearAlgebra/invertPositiveDefinite.ts";
 import type { SparseRows } from "../linearAlgebra/sparseRows.ts";
 import { quadraticForm } from "../linearAlgebra/square.ts";
@@ -10,7 +10,7 @@ import { fixedInformation } from "./fixedInformation.ts";
 import { groupVariances } from "./groupVariances.ts";
 import { type LaplaceProblem, laplaceProblem } from "./laplaceProblem.ts";
 import { logisticOrSeparated } from "./logisticOrSeparated.ts";
-import { minimise } from "./minimise.ts";
+import { minimiseWithScales } from "./minimiseWithScales.ts";
 import { mixedErrors } from "./mixedErrors.ts";
 import type { MixedFit } from "./mixedFit.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
@@ -23,6 +23,9 @@ export interface MixedLogisticOptions {
    */
   readonly quadraturePoints?: number;
 }
+
+/** Beyond this spread in log odds nearly every group is all or nothing, and the likelihood has no top. */
+const unboundedSd = 15;
 
 /** Where the search for a standard deviation of intercepts starts, in log odds. */
 const startSd = 0.6;
@@ -62,7 +65,7 @@ export function fitMixedLogistic(
   const notices = [...design.notices, ...groups.notices];
   const curvature = startCurvature(laplace, start, groups.crossed, matrix);
   if (!curvature) return cannotBeEstimated(didNotConverge("The mixed logistic model", 0), notices);
-  const minimum = minimise(evaluate, start, curvature);
+  const minimum = minimiseWithScales(evaluate, start, curvature, offset);
   const errors = mixedErrors(evaluate, minimum, offset);
   const at = evaluate(minimum.x);
   const { x } = minimum;
@@ -95,6 +98,8 @@ export function fitMixedLogistic(
     counts: counts.trials,
     iterations: minimum.iterations,
   };
+  const runaway = variances.groupings.find((grouping) => grouping.standardDeviation > unboundedSd);
+  if (runaway) return { status: "not converged", fit, reason: variationUnbounded(runaway.unit), notices };
   const settled = minimum.converged && quadraticForm(errors.inverse, minimum.gradient) < 1e-5;
   return settled
     ? { status: "ok", fit, notices }

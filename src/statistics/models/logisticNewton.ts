@@ -7,7 +7,8 @@ import {
   transposeMultiply,
   weightedGram,
 } from "../linearAlgebra/sparseRows.ts";
-import { bernoulliLogLikelihood, bernoulliMoments } from "./bernoulli.ts";
+import { multiplyVector } from "../linearAlgebra/square.ts";
+import { bernoulliMoments } from "./bernoulli.ts";
 
 export interface NewtonResult {
   readonly coefficients: Float64Array;
@@ -41,9 +42,9 @@ export function logisticNewton(
   const residuals = new Float64Array(rows);
   let coefficients: Float64Array = new Float64Array(columns);
   let eta: Float64Array = new Float64Array(rows);
-  bernoulliMoments(trials, eta, expected, weights);
+  let logLikelihood = bernoulliMoments(successes, trials, eta, expected, weights);
   let information = weightedGram(matrix, weights);
-  let value = objective(successes, trials, eta, information, columns, firth);
+  let value = logLikelihood + (firth ? halfLogDeterminant(information, columns) : 0);
   let bread: Float64Array | null = null;
   for (let iteration = 1; iteration <= mostIterations; iteration++) {
     bread = invertPositiveDefinite(information, columns);
@@ -51,7 +52,7 @@ export function logisticNewton(
     for (let i = 0; i < rows; i++) residuals[i] = successes[i]! - expected[i]!;
     if (firth) addFirth(matrix, bread, trials, expected, weights, residuals);
     const score = transposeMultiply(matrix, residuals);
-    const step = times(bread, score);
+    const step = multiplyVector(bread, score);
     const gain = score.reduce((sum, value, j) => sum + value * step[j]!, 0);
     if (gain <= 1e-18 * (1 + Math.abs(value)) || (gain < 1e-10 && settled(step, coefficients)))
       return stop(true, iteration);
@@ -60,18 +61,18 @@ export function logisticNewton(
     for (let half = 0; half < 30; half++, scale /= 2) {
       const trial = coefficients.map((value, j) => value + scale * step[j]!);
       const trialEta = multiply(matrix, trial);
-      bernoulliMoments(trials, trialEta, expected, weights);
+      const trialLogLikelihood = bernoulliMoments(successes, trials, trialEta, expected, weights);
       const trialInformation = weightedGram(matrix, weights);
-      const trialValue = objective(successes, trials, trialEta, trialInformation, columns, firth);
+      const trialValue = trialLogLikelihood + (firth ? halfLogDeterminant(trialInformation, columns) : 0);
       if (!(trialValue >= value - 1e-9 * (1 + Math.abs(value))) && half < 29) continue;
-      [coefficients, eta, information, value] = [trial, trialEta, trialInformation, trialValue];
+      [coefficients, eta, information] = [trial, trialEta, trialInformation];
+      [logLikelihood, value] = [trialLogLikelihood, trialValue];
       break;
     }
   }
   return stop(false, mostIterations);
 
   function stop(converged: boolean, iterations: number): NewtonResult {
-    const logLikelihood = bernoulliLogLikelihood(successes, trials, eta);
     return { coefficients, bread, eta, weights, residuals, logLikelihood, converged, iterations };
   }
 }
@@ -90,31 +91,11 @@ function addFirth(
     if (trials[i]! > 0) residuals[i]! += weights[i]! * forms[i]! * (0.5 - expected[i]! / trials[i]!);
 }
 
-function objective(
-  successes: Float64Array,
-  trials: Float64Array,
-  eta: Float64Array,
-  information: Float64Array,
-  columns: number,
-  firth: boolean,
-): number {
-  const logLikelihood = bernoulliLogLikelihood(successes, trials, eta);
-  if (!firth) return logLikelihood;
+function halfLogDeterminant(information: Float64Array, columns: number): number {
   const factor = Float64Array.from(information);
-  return cholesky(factor, columns)
-    ? logLikelihood + choleskyLogDeterminant(factor, columns) / 2
-    : Number.NEGATIVE_INFINITY;
+  return cholesky(factor, columns) ? choleskyLogDeterminant(factor, columns) / 2 : Number.NEGATIVE_INFINITY;
 }
 
 function settled(step: Float64Array, coefficients: Float64Array): boolean {
   return step.every((s, j) => Math.abs(s) <= 1e-10 * (Math.abs(coefficients[j]!) + 1e-4));
-}
-
-function times(square: Float64Array, vector: Float64Array): Float64Array {
-  const n = vector.length;
-  return vector.map((_, i) => {
-    let sum = 0;
-    for (let j = 0; j < n; j++) sum += square[i * n + j]! * vector[j]!;
-    return sum;
-  });
 }

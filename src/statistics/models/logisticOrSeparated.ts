@@ -15,7 +15,6 @@ export function logisticOrSeparated(
   if (levels.length > 0) return { separated: levels };
   const newton = logisticNewton(design.matrix, successes, trials, false);
   if (newton.converged && newton.eta.every((eta) => Math.abs(eta) < suspiciousLogOdds)) return { newton };
-  const settled = (row: number) => Math.abs(newton.eta[row]!) < suspiciousLogOdds;
-  const separated = separatedCombinations(design, successes, trials, settled);
+  const separated = separatedCombinations(design, successes, trials, newton.eta, suspiciousLogOdds);
   return separated.length > 0 ? { separated } : { newton };
 }

@@ -1,10 +1,9 @@
 import { multiply, transposeMultiply } from "../linearAlgebra/sparseRows.ts";
 import { quadraticForm } from "../linearAlgebra/square.ts";
-import { bernoulliMoments } from "./bernoulli.ts";
+import { averagedChances } from "./averagedChances.ts";
 import { halfWidth } from "./coefficientTable.ts";
 import type { Design } from "./designMatrix.ts";
 import { encodeRows, type Intervention } from "./encodeRows.ts";
-import type { LogisticFit } from "./fitLogistic.ts";
 
 /** What a level or a unit step does to the rate, averaged over the tokens of the model as they are. */
 export interface MarginalEffect {
@@ -30,13 +29,23 @@ interface Mean {
   readonly gradient: Float64Array;
 }
 
+/** What is needed of a fit; of a logistic regression or of a mixed one. */
+export interface FittedRates {
+  readonly design: Design;
+  readonly coefficients: Float64Array;
+  readonly counts: Float64Array;
+  readonly tokens: number;
+  /** Present in mixed models: rates are then averaged over speakers and words like those seen. */
+  readonly groupings?: readonly { readonly variance: number }[];
+}
+
 /**
  * Average marginal effects in percentage points with delta-method intervals. For a level: mean over tokens of the
  * rate with every token moved to it, minus the same at the reference. For a number: mean slope of the rate.
- * `covariance` is the fit's own or a clustered one.
+ * `covariance` is the fit's own or a clustered one. In mixed models the spread of the intercepts is held as known.
  */
 export function marginalEffects(
-  fit: LogisticFit,
+  fit: FittedRates,
   covariance: Float64Array,
   options: MarginalEffectOptions = {},
 ): MarginalEffect[] {
@@ -70,35 +79,35 @@ function moved(design: Design, intervention: Intervention) {
   return encodeRows(design.rows.length, design.coefficients.length, design.terms, intervention);
 }
 
-function meanRate(fit: LogisticFit, intervention: Intervention): Mean {
+function interceptSd(fit: FittedRates): number {
+  return Math.sqrt((fit.groupings ?? []).reduce((sum, { variance }) => sum + variance, 0));
+}
+
+function meanRate(fit: FittedRates, intervention: Intervention): Mean {
   const rows = moved(fit.design, intervention);
-  const eta = multiply(rows, fit.coefficients);
-  const expected = new Float64Array(eta.length);
-  const weights = new Float64Array(eta.length);
-  bernoulliMoments(fit.counts, eta, expected, weights);
-  return {
-    value: expected.reduce((sum, value) => sum + value, 0) / fit.tokens,
-    gradient: transposeMultiply(rows, weights).map((value) => value / fit.tokens),
-  };
+  const { chance, slope } = averagedChances(multiply(rows, fit.coefficients), interceptSd(fit));
+  let value = 0;
+  for (let i = 0; i < chance.length; i++) {
+    const share = fit.counts[i]! / fit.tokens;
+    value += share * chance[i]!;
+    slope[i]! *= share;
+  }
+  return { value, gradient: transposeMultiply(rows, slope) };
 }
 
 /** d rate/dx = p(1−p)·s with s = dη/dx; its gradient is p(1−p)(1−2p)·s·x + p(1−p)·∂s. */
-function meanSlope(fit: LogisticFit, column: string): Mean {
-  const { design, tokens, workingWeights } = fit;
+function meanSlope(fit: FittedRates, column: string): Mean {
+  const { design, counts, tokens, coefficients } = fit;
   const along = moved(design, { slopeOf: column });
-  const slope = multiply(along, fit.coefficients);
-  const eta = multiply(design.matrix, fit.coefficients);
-  const bend = new Float64Array(eta.length);
+  const steepness = multiply(along, coefficients);
+  const { slope, bend } = averagedChances(multiply(design.matrix, coefficients), interceptSd(fit));
   let value = 0;
-  for (let i = 0; i < eta.length; i++) {
-    const p = 1 / (1 + Math.exp(-eta[i]!));
-    const weight = workingWeights[i]!;
-    value += weight * slope[i]!;
-    bend[i] = weight * (1 - 2 * p) * slope[i]!;
+  for (let i = 0; i < slope.length; i++) {
+    const share = counts[i]! / tokens;
+    slope[i]! *= share;
+    value += slope[i]! * steepness[i]!;
+    bend[i]! *= share * steepness[i]!;
   }
-  const direct = transposeMultiply(along, workingWeights);
-  return {
-    value: value / tokens,
-    gradient: transposeMultiply(design.matrix, bend).map((g, j) => (g + direct[j]!) / tokens),
-  };
+  const direct = transposeMultiply(along, slope);
+  return { value, gradient: transposeMultiply(design.matrix, bend).map((g, j) => g + direct[j]!) };
 }

@@ -9,16 +9,32 @@ export function selectRows(
   counts?: ArrayLike<number>,
 ): { rows: Uint32Array; notices: string[] } {
   const notices: string[] = [];
-  let rows = Uint32Array.from({ length: size }, (_, i) => i);
-  if (counts) rows = rows.filter((i) => counts[i]! > 0);
+  const out = new Uint8Array(size);
+  let left = size;
+  if (counts) for (let i = 0; i < size; i++) if (!(counts[i]! > 0)) left -= out[i] = 1;
   for (const name of names) {
-    const column = columns[name]!;
-    const known =
-      column instanceof Float64Array
-        ? rows.filter((i) => Number.isFinite(column[i]!))
-        : rows.filter((i) => (column.labels[column.codes[i]!] ?? null) !== null);
-    if (known.length < rows.length) notices.push(rowsLeftOut(rows.length - known.length, name));
-    rows = known;
+    const before = left;
+    left -= leaveOut(columns[name]!, out);
+    if (left < before) notices.push(rowsLeftOut(before - left, name));
   }
+  const rows = new Uint32Array(left);
+  for (let i = 0, next = 0; i < size; i++) if (out[i] === 0) rows[next++] = i;
   return { rows, notices };
+}
+
+/** Marks rows without a known value; returns how many were not marked before. */
+function leaveOut(column: DataColumn, out: Uint8Array): number {
+  let marked = 0;
+  if (column instanceof Float64Array) {
+    for (let i = 0; i < out.length; i++)
+      if (out[i] === 0 && !Number.isFinite(column[i]!)) marked += out[i] = 1;
+    return marked;
+  }
+  const { codes, labels } = column;
+  const unknown = Uint8Array.from({ length: labels.length + 1 }, (_, code) =>
+    (labels[code] ?? null) === null ? 1 : 0,
+  );
+  for (let i = 0; i < out.length; i++)
+    if (out[i] === 0 && unknown[Math.min(codes[i]!, labels.length)] === 1) marked += out[i] = 1;
+  return marked;
 }

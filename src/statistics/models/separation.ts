@@ -14,15 +14,17 @@ const clearly = 1e-6;
 
 /**
  * Looks for a direction γ with x·γ ≥ 0 in rows that are all successes, ≤ 0 in rows without any, = 0 in mixed rows,
- * and not 0 everywhere (Albert & Anderson 1984, Biometrika 71:1–10). Null when none was found. `settledRow` marks
- * rows known not to be separated, which shortens the search. A direction returned has been checked on every row.
+ * and not 0 everywhere (Albert & Anderson 1984, Biometrika 71:1–10). Null when none was found; a direction returned
+ * has been checked on every row. `eta` are the log odds where the search for a maximum gave up: rows below `settled`
+ * are taken as not separated, and the others' log odds start the search.
  * Method: the null space of the mixed rows, then least squares and clipping in turn until the fit is one-sided.
  */
 export function separation(
   matrix: SparseRows,
   successes: Float64Array,
   trials: Float64Array,
-  settledRow: (row: number) => boolean,
+  eta: Float64Array,
+  settled: number,
 ): SeparatingDirection | null {
   const n = matrix.columns;
   const mixed = new Float64Array(matrix.rows);
@@ -30,14 +32,17 @@ export function separation(
   for (let i = 0; i < matrix.rows; i++) {
     if (trials[i] === 0) continue;
     const boundary = successes[i] === 0 || successes[i] === trials[i];
-    if (!boundary || settledRow(i)) mixed[i] = 1;
+    if (!boundary || Math.abs(eta[i]!) < settled) mixed[i] = 1;
     else sign[i] = successes[i] === 0 ? -1 : 1;
   }
   const scale = columnScale(matrix);
   const basis = nullSpace(weightedGram(matrix, mixed), scale, n);
   if (basis.length === 0) return null;
   const images = basis.map((vector) => multiply(matrix, vector).map((value, i) => value * sign[i]!));
-  const weights = oneSided(images);
+  const weights = oneSided(
+    images,
+    eta.map((value, i) => Math.max(0, value * sign[i]!)),
+  );
   if (!weights) return null;
   const direction = new Float64Array(n);
   for (const [k, vector] of basis.entries())
@@ -72,7 +77,7 @@ function nullSpace(gram: Float64Array, scale: Float64Array, n: number): Float64A
 }
 
 /** Weights of the columns whose weighted sum is nowhere clearly negative and somewhere clearly positive, or null. */
-function oneSided(all: readonly Float64Array[]): Float64Array | null {
+function oneSided(all: readonly Float64Array[], start: Float64Array): Float64Array | null {
   const size = all.length;
   const rows = all[0]!.length;
   const active = Uint32Array.from({ length: rows }, (_, i) => i).filter((i) =>
@@ -90,7 +95,7 @@ function oneSided(all: readonly Float64Array[]): Float64Array | null {
     kept.length,
   );
   if (!inverse) return null;
-  const target = new Float64Array(active.length).fill(1);
+  const target = Float64Array.from(active, (i) => start[i]!);
   const fitted = new Float64Array(active.length);
   const weights = new Float64Array(size);
   for (let round = 0; round < mostRounds; round++) {
