@@ -1,32 +1,52 @@
-import { cellDimensions } from "../measures/columns.ts";
-import { identifier } from "./duckdb.ts";
+import type { DuckDBConnection } from "@duckdb/node-api";
+import { cellColumns, cellDimensions } from "../measures/columns.ts";
+import { createTableSql, identifier } from "./duckdb.ts";
 
 const dimensions = cellDimensions.map(identifier).join(", ");
 
-/**
- * SQL that reduces the table `tokens` to cells, sorted by their dimensions.
- * Out of core: the database spills what does not fit its memory limit.
- */
-export const cellsQuery = `
+/** Tokens reduced in one go, about. Ordered lists are built in memory, so that this bounds it whatever the corpus. */
+const batchTokens = 200_000;
+
+/** Speakers in the order of the cells, parted into batches. */
+const batchesQuery = `
+  create or replace temp table batches as
+  select "dataset", "labelSet", "speaker",
+    cast(floor(sum(tokens) over (order by "dataset", "labelSet", "speaker") / ${batchTokens}) as integer) as batch
+  from (select "dataset", "labelSet", "speaker", count(*) as tokens from tokens group by all)`;
+
+/** Fills the table `cells` from the table `tokens`, sorted by the cells' dimensions. Cells never span speakers. */
+export async function reduceToCells(connection: DuckDBConnection): Promise<number> {
+  await connection.run(createTableSql("cells", cellColumns));
+  await connection.run(batchesQuery);
+  const reader = await connection.runAndReadAll("select distinct batch from batches order by batch");
+  let cells = 0;
+  for (const [batch] of reader.getRows()) {
+    const { rowsChanged } = await connection.run(`insert into cells by name ${cellsOf(Number(batch))}`);
+    cells += rowsChanged;
+  }
+  return cells;
+}
+
+/** SQL that reduces the tokens of one batch to cells: first by duration in whole ms, then by environment. */
+function cellsOf(batch: number): string {
+  return `
   with durations as (
     select ${dimensions}, "timeBasis", "devoicedBasis",
       cast(round("durationMs") as integer) as roundedMs,
-      cast(count(*) as integer) as tokens,
-      cast(count(*) filter ("atFloor") as integer) as atFloor,
-      cast(count("devoiced") as integer) as marked,
-      cast(count(*) filter ("devoiced") as integer) as devoiced,
+      count(*) as tokens,
+      count(*) filter ("atFloor") as atFloor,
+      count("devoiced") as marked,
+      count(*) filter ("devoiced") as devoiced,
       sum("durationMs") as sumMs,
       sum("durationMs" * "durationMs") as sumSquareMs,
       sum(ln("durationMs")) as sumLogMs,
       sum(ln("durationMs") * ln("durationMs")) as sumSquareLogMs
-    from tokens
+    from tokens join batches using ("dataset", "labelSet", "speaker")
+    where batch = ${batch}
     group by all
   )
   select ${dimensions}, "timeBasis",
-    cast(sum(tokens) as integer) as tokens,
-    cast(sum(atFloor) as integer) as "atFloor",
-    cast(sum(marked) as integer) as marked,
-    cast(sum(devoiced) as integer) as devoiced,
+    sum(tokens) as tokens, sum(atFloor) as "atFloor", sum(marked) as marked, sum(devoiced) as devoiced,
     "devoicedBasis",
     sum(sumMs order by roundedMs) as "sumMs",
     sum(sumSquareMs order by roundedMs) as "sumSquareMs",
@@ -37,3 +57,4 @@ export const cellsQuery = `
   from durations
   group by ${dimensions}, "timeBasis", "devoicedBasis"
   order by ${dimensions}, "timeBasis", "devoicedBasis"`;
+}

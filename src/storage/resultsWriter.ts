@@ -10,7 +10,7 @@ import {
   utteranceColumns,
 } from "../measures/columns.ts";
 import { openDatabase } from "./duckdb.ts";
-import { cellsQuery } from "./reduceToCells.ts";
+import { reduceToCells } from "./reduceToCells.ts";
 import type { ResultsFolder } from "./resultsFolder.ts";
 import { TableWriter } from "./tableWriter.ts";
 import { writeParquet } from "./writeParquet.ts";
@@ -68,14 +68,13 @@ export class ResultsWriter {
     await write("from utterances", utteranceColumns, "utterances");
     await write("from intervals", intervalColumns, "intervals");
     await write("from tokens", tokenColumns, "tokens");
-    await this.#connection.run(`create table cells as ${cellsQuery}`);
+    const cells = await reduceToCells(this.#connection);
     await write("from cells", cellColumns, "cells");
-    const cells = await this.#connection.runAndReadAll("select cast(count(*) as integer) from cells");
     return {
       utterances: this.utterances.rowsWritten(),
       intervals: this.intervals.rowsWritten(),
       tokens: this.tokens.rowsWritten(),
-      cells: Number(cells.getRows()[0]![0]),
+      cells,
     };
   }
 

@@ -5,5 +5,10 @@ import { stringify } from "csv-stringify/sync";
  * apostrophe, since transcripts come from strangers.
  */
 export function toCsv(columns: readonly string[], rows: readonly object[]): string {
-  return stringify(rows as object[], { header: true, columns: [...columns], escape_formulas: true });
+  return stringify(rows as object[], {
+    header: true,
+    columns: [...columns],
+    escape_formulas: true,
+    cast: { boolean: String },
+  });
 }
