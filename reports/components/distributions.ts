@@ -1,8 +1,8 @@
-import { type Filter, filterMask } from "../../src/estimates/filter.ts";
+import { type Filter, filterRestrictions } from "../../src/estimates/filter.ts";
 import {
   type Contrast,
-  restrictToContrast,
   type Surroundings,
+  selectContrast,
   sides,
 } from "../../src/estimates/lengthContrast.ts";
 import { partHistograms } from "../../src/estimates/partHistograms.ts";
@@ -19,9 +19,8 @@ export function distributionsOf(
   surroundings: Surroundings,
   order: readonly string[],
 ): Distribution[] {
-  const mask = filterMask(cells, filter);
-  restrictToContrast(cells, mask, contrast, surroundings);
-  const parts = partition(cells, mask, ["phone", "length"]);
+  const selection = selectContrast(cells, filterRestrictions(filter), contrast, surroundings);
+  const parts = partition(cells, selection, ["phone", "length"]);
   const histograms = partHistograms(cells, parts, null);
   const found = new Map<string, Distribution[]>();
   for (let part = 0; part < parts.count; part++) {

@@ -1,6 +1,7 @@
-import { matchesPhone } from "../phonology/phoneClasses.ts";
+import { expandSelector, matchesPhone } from "../phonology/phoneClasses.ts";
 import type { Cells } from "./cells.ts";
 import type { Dim } from "./dimensions.ts";
+import { type Restriction, selectCells } from "./selection.ts";
 
 type OneOrMore = string | readonly string[];
 
@@ -30,49 +31,40 @@ const phoneDims = ["phone", "before", "after"] as const;
 const nameDims = ["speaker", "dataset", "labelSet", "kind", "length", "position"] as const;
 const booleanDims = ["accented", "devoiceableNeighbour"] as const;
 
-/**
- * One byte a cell: 1 where every field of the filter matches. Each field is first tried on the few labels of its
- * column, so that the pass over the cells only looks up codes. Throws a UserError for an unknown phone or class.
- */
-export function filterMask(cells: Cells, filter: Filter = {}): Uint8Array {
-  const mask = new Uint8Array(cells.size).fill(1);
-  const keep = (dim: Dim, accepts: (label: string) => boolean) => {
-    const { codes, labels } = cells.dimensions[dim];
-    const accepted = Uint8Array.from(labels, (label) => (label !== null && accepts(label) ? 1 : 0));
-    for (let i = 0; i < mask.length; i++) mask[i]! &= accepted[codes[i]!]!;
-  };
+/** What the filter asks of each column. Throws a UserError for an unknown phone or class. */
+export function filterRestrictions(filter: Filter = {}): Restriction[] {
+  const restrictions: Restriction[] = [];
+  const ask = (dim: Dim, accepts: (label: string) => boolean) =>
+    restrictions.push({ dim, accepts: (label) => label !== null && accepts(label) });
   if (filter.vowel !== undefined) {
     const selector = selectorOf(filter.vowel);
-    keep("kind", (kind) => kind === "vowel");
-    keep("phone", (phone) => matchesPhone(phone, selector));
+    expandSelector(selector);
+    ask("kind", (kind) => kind === "vowel");
+    ask("phone", (phone) => matchesPhone(phone, selector));
   }
   for (const dim of phoneDims) {
     const wanted = filter[dim];
     if (wanted === undefined) continue;
     const selector = selectorOf(wanted);
-    keep(dim, (phone) => matchesPhone(phone, selector));
+    expandSelector(selector);
+    ask(dim, (phone) => matchesPhone(phone, selector));
   }
   for (const dim of nameDims) {
     const wanted = filter[dim];
-    if (wanted !== undefined) keep(dim, (name) => valuesOf(wanted).includes(name));
+    if (wanted !== undefined) ask(dim, (name) => valuesOf(wanted).includes(name));
   }
   for (const dim of booleanDims) {
     const wanted = filter[dim];
-    if (wanted !== undefined) keep(dim, (name) => name === String(wanted));
+    if (wanted !== undefined) ask(dim, (name) => name === String(wanted));
   }
-  return mask;
+  return restrictions;
 }
 
-/** Clears the cells whose label `accepts` refuses; for restrictions that belong to an estimator, not to the user. */
-export function restrict(
-  cells: Cells,
-  mask: Uint8Array,
-  dim: Dim,
-  accepts: (label: string | null) => boolean,
-): void {
-  const { codes, labels } = cells.dimensions[dim];
-  const accepted = Uint8Array.from(labels, (label) => (accepts(label) ? 1 : 0));
-  for (let i = 0; i < mask.length; i++) mask[i]! &= accepted[codes[i]!]!;
+/** One byte a cell: 1 where every field of the filter matches. */
+export function filterMask(cells: Cells, filter: Filter = {}): Uint8Array {
+  const mask = new Uint8Array(cells.size);
+  for (const cell of selectCells(cells, filterRestrictions(filter))) mask[cell] = 1;
+  return mask;
 }
 
 function selectorOf(wanted: OneOrMore): string {

@@ -1,6 +1,7 @@
 import { isConsonant, isVowel } from "../phonology/phones.ts";
 import type { Cells } from "./cells.ts";
-import { restrict } from "./filter.ts";
+import type { Dim } from "./dimensions.ts";
+import { type Restriction, type Selection, selectCells, selectWhere } from "./selection.ts";
 
 export const contrasts = ["vowel-length", "gemination"] as const;
 export type Contrast = (typeof contrasts)[number];
@@ -20,33 +21,36 @@ export const sides = {
 } as const satisfies Record<Contrast, { long: string; short: string }>;
 
 /**
- * Leaves in `mask` the cells that a contrast compares: long and short vowels in the wanted surroundings, or geminates
- * and single consonants after a vowel. A geminate's duration is closure plus release.
+ * The cells among those that meet `restrictions` that a contrast compares: long and short vowels in the wanted
+ * surroundings, or geminates and single consonants after a vowel. A geminate's duration is closure plus release.
  */
-export function restrictToContrast(
+export function selectContrast(
   cells: Cells,
-  mask: Uint8Array,
+  restrictions: readonly Restriction[],
   contrast: Contrast,
   around: Surroundings,
-): void {
+): Selection {
   const { long, short } = sides[contrast];
-  restrict(cells, mask, "length", (length) => length === long || length === short);
-  if (contrast === "gemination") {
-    restrict(cells, mask, "kind", (kind) => kind === "consonant");
-    restrict(cells, mask, "before", (phone) => phone !== null && isVowel(phone));
-    return;
-  }
-  restrict(cells, mask, "kind", (kind) => kind === "vowel");
-  if (around === "consonants") {
-    for (const side of ["before", "after"] as const)
-      restrict(cells, mask, side, (phone) => phone !== null && isConsonant(phone));
-  } else if (around === "pause") keepBesidePause(cells, mask);
+  const ask = (dim: Dim, test: (label: string) => boolean): Restriction => ({
+    dim,
+    accepts: (label) => label !== null && test(label),
+  });
+  const asked = [...restrictions, ask("length", (length) => length === long || length === short)];
+  if (contrast === "gemination")
+    return selectCells(cells, [
+      ...asked,
+      ask("kind", (kind) => kind === "consonant"),
+      ask("before", isVowel),
+    ]);
+  asked.push(ask("kind", (kind) => kind === "vowel"));
+  if (around === "consonants") asked.push(ask("before", isConsonant), ask("after", isConsonant));
+  const selection = selectCells(cells, asked);
+  return around === "pause" ? besidePause(cells, selection) : selection;
 }
 
-function keepBesidePause(cells: Cells, mask: Uint8Array): void {
+function besidePause(cells: Cells, selection: Selection): Selection {
   const { before, after } = cells.dimensions;
   const pauseBefore = before.labels.indexOf("pause");
   const pauseAfter = after.labels.indexOf("pause");
-  for (let i = 0; i < mask.length; i++)
-    if (before.codes[i] !== pauseBefore && after.codes[i] !== pauseAfter) mask[i] = 0;
+  return selectWhere(selection, (i) => before.codes[i] === pauseBefore || after.codes[i] === pauseAfter);
 }

@@ -2,16 +2,21 @@ import type { CellDurations } from "./cellDurations.ts";
 import type { Cells } from "./cells.ts";
 import type { Dim } from "./dimensions.ts";
 import type { Stratum } from "./pairedRatio.ts";
-import { type PartHistograms, partHistograms } from "./partHistograms.ts";
-import { labelOf, type Partition, partition, runsOf, sumByPart } from "./partition.ts";
+import { partHistograms } from "./partHistograms.ts";
+import { labelOf, type Partition, partition, runsOf } from "./partition.ts";
+import type { Selection } from "./selection.ts";
+
+/** Tokens of one kind and what their durations add up to. */
+export interface DurationSums {
+  tokens: number;
+  atFloor: number;
+  sumMs: number;
+  sumLogMs: number;
+  sumSquareLogMs: number;
+}
 
 /** One side of a contrast for one phone, all speakers together. */
-export interface SideDurations {
-  readonly tokens: number;
-  readonly atFloor: number;
-  readonly sumMs: number;
-  readonly sumLogMs: number;
-  readonly sumSquareLogMs: number;
+export interface SideDurations extends Readonly<DurationSums> {
   /** Tokens by whole ms. */
   readonly histogram: Float64Array;
 }
@@ -31,108 +36,108 @@ export interface LengthGroup {
   readonly onesided: readonly string[];
 }
 
-interface Sums {
-  readonly tokens: Float64Array;
-  readonly atFloor: Float64Array;
-  readonly sumMs: Float64Array;
-  readonly sumLogMs: Float64Array;
-  readonly sumSquareLogMs: Float64Array;
-}
-
 /** Groups of the selected cells by `dims`, each with its phones and strata, in the order of the labels. */
 export function lengthGroups(
   cells: Cells,
-  mask: Uint8Array,
+  selection: Selection,
   dims: readonly Dim[],
   durations: CellDurations,
   longLabel: string,
 ): LengthGroup[] {
-  const within = (finer: readonly Dim[]) =>
-    partition(cells, mask, [...dims, ...finer.filter((dim) => !dims.includes(dim))]);
-  const byPhone = within(["phone", "length"]);
-  const bySpeaker = within(["phone", "speaker", "length"]);
+  const finer = (...more: readonly Dim[]) =>
+    partition(cells, selection, [...dims, ...more.filter((dim) => !dims.includes(dim))]);
+  const byPhone = finer("phone", "length");
+  const bySpeaker = finer("phone", "length", "speaker");
   const histograms = partHistograms(cells, byPhone, durations.skip);
-  const phoneSums = sumsOf(byPhone, durations);
   const speakerSums = sumsOf(bySpeaker, durations);
-  const speakerRuns = runsOf(bySpeaker, dims.length);
-  return runsOf(byPhone, dims.length).map(([from, to], group) => {
-    const { pairs, onesided } = pairsOf(cells, byPhone, phoneSums, histograms, from, to, longLabel);
-    const paired = new Set(pairs.map((pair) => pair.phone));
-    const strata = strataOf(cells, bySpeaker, speakerSums, speakerRuns[group]!, longLabel, paired);
-    return { label: (dim) => labelOf(cells, byPhone, from, dim), pairs, strata, onesided };
+  const speakerRuns = runsOf(bySpeaker, byPhone.dims.length);
+
+  return runsOf(byPhone, dims.length).map(([from, to]) => {
+    const phones = new Map<string, { long?: Side; short?: Side }>();
+    for (let part = from; part < to; part++) {
+      const speakers = speakersOf(bySpeaker, speakerRuns[part]!, speakerSums);
+      const total = addAll(speakers.map(({ sums }) => sums));
+      if (total.tokens === 0) continue;
+      const phone = String(labelOf(cells, byPhone, part, "phone"));
+      const side = labelOf(cells, byPhone, part, "length") === longLabel ? "long" : "short";
+      phones.set(phone, {
+        ...phones.get(phone),
+        [side]: { durations: { ...total, histogram: histograms.of(part) }, speakers },
+      });
+    }
+    return { label: (dim) => labelOf(cells, byPhone, from, dim), ...pairUp(phones) };
   });
 }
 
-function sumsOf(parts: Partition, durations: CellDurations): Sums {
-  const { tokens, atFloor, sumMs, sumLogMs, sumSquareLogMs } = durations;
-  return {
-    tokens: sumByPart(parts, tokens),
-    atFloor: sumByPart(parts, atFloor),
-    sumMs: sumByPart(parts, sumMs),
-    sumLogMs: sumByPart(parts, sumLogMs),
-    sumSquareLogMs: sumByPart(parts, sumSquareLogMs),
-  };
+interface Side {
+  readonly durations: SideDurations;
+  readonly speakers: readonly SpeakerSums[];
 }
 
-function pairsOf(
-  cells: Cells,
-  parts: Partition,
-  sums: Sums,
-  histograms: PartHistograms,
-  from: number,
-  to: number,
-  longLabel: string,
-) {
-  const found = new Map<string, { long?: SideDurations; short?: SideDurations }>();
-  for (let part = from; part < to; part++) {
-    if (sums.tokens[part] === 0) continue;
-    const phone = String(labelOf(cells, parts, part, "phone"));
-    const side = labelOf(cells, parts, part, "length") === longLabel ? "long" : "short";
-    const pair = found.get(phone) ?? {};
-    found.set(phone, pair);
-    pair[side] = { ...at(sums, part), histogram: histograms.of(part) };
-  }
+interface SpeakerSums {
+  readonly speaker: number;
+  readonly sums: DurationSums;
+}
+
+function pairUp(phones: ReadonlyMap<string, { long?: Side; short?: Side }>) {
   const pairs: PhonePair[] = [];
-  const onesided: string[] = [];
-  for (const [phone, { long, short }] of found) {
-    if (long && short) pairs.push({ phone, long, short });
-    else onesided.push(phone);
-  }
-  return { pairs, onesided };
-}
-
-function strataOf(
-  cells: Cells,
-  parts: Partition,
-  sums: Sums,
-  [from, to]: readonly [number, number],
-  longLabel: string,
-  phones: ReadonlySet<string>,
-): Stratum[] {
-  const found = new Map<string, { speaker: number; phone: number; long?: Side; short?: Side }>();
-  const width = parts.dims.length;
-  const codeOf = (part: number, dim: Dim) => parts.codes[part * width + parts.dims.indexOf(dim)]!;
-  for (let part = from; part < to; part++) {
-    if (sums.tokens[part] === 0 || !phones.has(String(labelOf(cells, parts, part, "phone")))) continue;
-    const [speaker, phone] = [codeOf(part, "speaker"), codeOf(part, "phone")];
-    const stratum = found.get(`${speaker} ${phone}`) ?? { speaker, phone };
-    found.set(`${speaker} ${phone}`, stratum);
-    stratum[labelOf(cells, parts, part, "length") === longLabel ? "long" : "short"] = at(sums, part);
-  }
   const strata: Stratum[] = [];
-  for (const { speaker, phone, long, short } of found.values())
-    if (long && short) strata.push({ speaker, phone, long, short });
-  return strata;
+  const onesided: string[] = [];
+  for (const [phone, { long, short }] of phones) {
+    if (!long || !short) {
+      onesided.push(phone);
+      continue;
+    }
+    const number = pairs.push({ phone, long: long.durations, short: short.durations }) - 1;
+    const shortOf = new Map(short.speakers.map(({ speaker, sums }) => [speaker, sums]));
+    for (const { speaker, sums } of long.speakers) {
+      const partner = shortOf.get(speaker);
+      if (partner && partner.tokens > 0 && sums.tokens > 0)
+        strata.push({ speaker, phone: number, long: sums, short: partner });
+    }
+  }
+  return { pairs, strata, onesided };
 }
 
-type Side = ReturnType<typeof at>;
+function sumsOf(parts: Partition, durations: CellDurations): DurationSums[] {
+  const { selection, partOf, count } = parts;
+  const { tokens, atFloor, sumMs, sumLogMs, sumSquareLogMs } = durations;
+  const width = 5;
+  const sums = new Float64Array(count * width);
+  for (let i = 0; i < partOf.length; i++) {
+    const at = partOf[i]! * width;
+    const cell = selection[i]!;
+    sums[at]! += tokens[cell]!;
+    sums[at + 1]! += atFloor[cell]!;
+    sums[at + 2]! += sumMs[cell]!;
+    sums[at + 3]! += sumLogMs[cell]!;
+    sums[at + 4]! += sumSquareLogMs[cell]!;
+  }
+  return Array.from({ length: count }, (_, part) => ({
+    tokens: sums[part * width]!,
+    atFloor: sums[part * width + 1]!,
+    sumMs: sums[part * width + 2]!,
+    sumLogMs: sums[part * width + 3]!,
+    sumSquareLogMs: sums[part * width + 4]!,
+  }));
+}
 
-function at(sums: Sums, part: number) {
-  return {
-    tokens: sums.tokens[part]!,
-    atFloor: sums.atFloor[part]!,
-    sumMs: sums.sumMs[part]!,
-    sumLogMs: sums.sumLogMs[part]!,
-    sumSquareLogMs: sums.sumSquareLogMs[part]!,
-  };
+function speakersOf(
+  parts: Partition,
+  [from, to]: readonly [number, number],
+  sums: readonly DurationSums[],
+): SpeakerSums[] {
+  const width = parts.dims.length;
+  const column = parts.dims.indexOf("speaker");
+  return Array.from({ length: to - from }, (_, i) => ({
+    speaker: parts.codes[(from + i) * width + column]!,
+    sums: sums[from + i]!,
+  }));
+}
+
+function addAll(all: readonly DurationSums[]): DurationSums {
+  const total: DurationSums = { tokens: 0, atFloor: 0, sumMs: 0, sumLogMs: 0, sumSquareLogMs: 0 };
+  for (const sums of all)
+    for (const name of Object.keys(total) as (keyof DurationSums)[]) total[name] += sums[name];
+  return total;
 }

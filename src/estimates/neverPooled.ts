@@ -1,6 +1,7 @@
 import type { Cells } from "./cells.ts";
 import type { Dim } from "./dimensions.ts";
-import { partition } from "./partition.ts";
+import { partition, runsOf } from "./partition.ts";
+import type { Selection } from "./selection.ts";
 
 /**
  * The columns to cut by: dataset, label set and basis always, then the wanted ones. `shown` names those that a row
@@ -9,12 +10,13 @@ import { partition } from "./partition.ts";
  */
 export function neverPooled(
   cells: Cells,
-  mask: Uint8Array,
+  selection: Selection,
   basis: "devoicedBasis" | "timeBasis",
   by: readonly Dim[],
 ): { readonly dims: readonly Dim[]; readonly shown: readonly Dim[] } {
   const apart: readonly Dim[] = ["dataset", "labelSet", basis];
-  const counts = apart.map((_, depth) => partition(cells, mask, apart.slice(0, depth + 1)).count);
+  const parts = partition(cells, selection, apart);
+  const counts = apart.map((_, depth) => runsOf(parts, depth + 1).length);
   const several = apart.filter(
     (dim, depth) => !by.includes(dim) && counts[depth]! > (counts[depth - 1] ?? 1),
   );

@@ -7,28 +7,26 @@ export interface PartHistograms {
 }
 
 /** Adds up the cells' histograms; `skip[i]` of the shortest tokens of cell i are left out. */
-export function partHistograms(
-  cells: Cells,
-  { partOf, count }: Partition,
-  skip: Float64Array | null,
-): PartHistograms {
+export function partHistograms(cells: Cells, parts: Partition, skip: Float64Array | null): PartHistograms {
+  const { selection, partOf, count } = parts;
+  const { histogramStart, histogramMs, histogramTokens } = cells;
   const start = new Uint32Array(count + 1);
   for (let i = 0; i < partOf.length; i++) {
-    const part = partOf[i]!;
-    const end = cells.histogramStart[i + 1]!;
-    if (part >= 0 && end > cells.histogramStart[i]!)
-      start[part + 1] = Math.max(start[part + 1]!, cells.histogramMs[end - 1]! + 1);
+    const end = histogramStart[selection[i]! + 1]!;
+    const size = end > histogramStart[selection[i]!]! ? histogramMs[end - 1]! + 1 : 0;
+    if (size > start[partOf[i]! + 1]!) start[partOf[i]! + 1] = size;
   }
   for (let part = 0; part < count; part++) start[part + 1]! += start[part]!;
   const counts = new Float64Array(start[count]!);
   for (let i = 0; i < partOf.length; i++) {
-    const part = partOf[i]!;
-    if (part < 0) continue;
-    let left = skip === null ? 0 : skip[i]!;
-    for (let j = cells.histogramStart[i]!; j < cells.histogramStart[i + 1]!; j++) {
-      const skipped = Math.min(left, cells.histogramTokens[j]!);
+    const cell = selection[i]!;
+    const base = start[partOf[i]!]!;
+    const end = histogramStart[cell + 1]!;
+    let left = skip === null ? 0 : skip[cell]!;
+    for (let j = histogramStart[cell]!; j < end; j++) {
+      const skipped = Math.min(left, histogramTokens[j]!);
       left -= skipped;
-      counts[start[part]! + cells.histogramMs[j]!]! += cells.histogramTokens[j]! - skipped;
+      counts[base + histogramMs[j]!]! += histogramTokens[j]! - skipped;
     }
   }
   return { of: (part) => counts.subarray(start[part]!, start[part + 1]!) };

@@ -1,69 +1,93 @@
 import type { Cells } from "./cells.ts";
 import type { Dim } from "./dimensions.ts";
+import type { Selection } from "./selection.ts";
 
 /** Selected cells sorted into parts that share their labels in `dims`; parts are in the order of their codes. */
 export interface Partition {
+  readonly selection: Selection;
   readonly dims: readonly Dim[];
   readonly count: number;
-  /** Part of each cell, −1 for a cell that is not selected. */
-  readonly partOf: Int32Array;
+  /** Part of each selected cell. */
+  readonly partOf: Uint32Array;
   /** `count` rows of `dims.length` codes. */
   readonly codes: Uint32Array;
 }
 
-/** A lookup table of up to this many entries is quicker than a hash map. */
-const denseLimit = 1 << 22;
+/** Above this many pairs of part and code a hash map takes the place of a table. */
+const tableLimit = 1 << 24;
 
-/** Sorts the cells with a 1 in `mask` into parts. Parts that share their first dims stand side by side. */
-export function partition(cells: Cells, mask: Uint8Array, dims: readonly Dim[]): Partition {
-  const columns = dims.map((dim) => cells.dimensions[dim]);
-  const strides = new Float64Array(dims.length);
-  let keys = 1;
-  for (let d = dims.length - 1; d >= 0; d--) {
-    strides[d] = keys;
-    keys *= columns[d]!.labels.length;
+/** Sorts the selected cells into parts, one column after the other; parts that share their first dims stand side by side. */
+export function partition(cells: Cells, selection: Selection, dims: readonly Dim[]): Partition {
+  const partOf = new Uint32Array(selection.length);
+  let count = Math.min(1, selection.length);
+  let codes: Uint32Array = new Uint32Array(0);
+  for (const [depth, dim] of dims.entries()) {
+    const { codes: column, labels } = cells.dimensions[dim];
+    const found = labels.length === 1 ? null : split(partOf, selection, column, count, labels.length);
+    codes = withColumn(codes, depth, found, count, labels.length);
+    count = found?.length ?? count;
   }
-  const keyOf = new Float64Array(cells.size);
-  for (let d = 0; d < dims.length; d++) {
-    const codes = columns[d]!.codes;
-    const stride = strides[d]!;
-    for (let i = 0; i < keyOf.length; i++) keyOf[i]! += codes[i]! * stride;
-  }
-  const partOf = new Int32Array(cells.size).fill(-1);
-  const found =
-    keys <= denseLimit ? numberDense(keyOf, mask, partOf, keys) : numberSparse(keyOf, mask, partOf);
-  const codes = new Uint32Array(found.length * dims.length);
-  for (let part = 0; part < found.length; part++) {
-    for (let d = 0; d < dims.length; d++)
-      codes[part * dims.length + d] = Math.floor(found[part]! / strides[d]!) % columns[d]!.labels.length;
-  }
-  return { dims, count: found.length, partOf, codes };
+  return { selection, dims, count, partOf, codes };
 }
 
-/** Numbers the keys that occur in ascending order; returns them. */
-function numberDense(keyOf: Float64Array, mask: Uint8Array, partOf: Int32Array, keys: number): number[] {
-  const partOfKey = new Int32Array(keys).fill(-1);
-  for (let i = 0; i < keyOf.length; i++) if (mask[i] === 1) partOfKey[keyOf[i]!] = 0;
+/** Splits each part by a column's codes, in place; returns part × labels + code of each new part, ascending. */
+function split(
+  partOf: Uint32Array,
+  selection: Selection,
+  column: Uint16Array | Uint32Array,
+  count: number,
+  labels: number,
+): ArrayLike<number> {
+  if (count * labels > tableLimit) return splitByMap(partOf, selection, column, labels);
+  const newPart = new Uint32Array(count * labels);
+  for (let i = 0; i < partOf.length; i++) {
+    const key = partOf[i]! * labels + column[selection[i]!]!;
+    partOf[i] = key;
+    newPart[key] = 1;
+  }
   const found: number[] = [];
-  for (let key = 0; key < keys; key++) if (partOfKey[key] === 0) partOfKey[key] = found.push(key) - 1;
-  for (let i = 0; i < keyOf.length; i++) if (mask[i] === 1) partOf[i] = partOfKey[keyOf[i]!]!;
+  for (let key = 0; key < newPart.length; key++) if (newPart[key] === 1) newPart[key] = found.push(key) - 1;
+  for (let i = 0; i < partOf.length; i++) partOf[i] = newPart[partOf[i]!]!;
   return found;
 }
 
-function numberSparse(keyOf: Float64Array, mask: Uint8Array, partOf: Int32Array): ArrayLike<number> {
-  const seen = new Set<number>();
-  for (let i = 0; i < keyOf.length; i++) if (mask[i] === 1) seen.add(keyOf[i]!);
-  const found = Float64Array.from(seen).sort();
-  const partOfKey = new Map<number, number>();
-  for (let part = 0; part < found.length; part++) partOfKey.set(found[part]!, part);
-  for (let i = 0; i < keyOf.length; i++) if (mask[i] === 1) partOf[i] = partOfKey.get(keyOf[i]!)!;
+function splitByMap(
+  partOf: Uint32Array,
+  selection: Selection,
+  column: Uint16Array | Uint32Array,
+  labels: number,
+): ArrayLike<number> {
+  const keys = Float64Array.from(partOf, (part, i) => part * labels + column[selection[i]!]!);
+  const found = Float64Array.from(new Set(keys)).sort();
+  const newPart = new Map<number, number>();
+  for (let part = 0; part < found.length; part++) newPart.set(found[part]!, part);
+  for (let i = 0; i < partOf.length; i++) partOf[i] = newPart.get(keys[i]!)!;
   return found;
+}
+
+/** The table of codes with one more column; `found` null means that every part has code 0 in it. */
+function withColumn(
+  codes: Uint32Array,
+  depth: number,
+  found: ArrayLike<number> | null,
+  count: number,
+  labels: number,
+): Uint32Array {
+  const parts = found?.length ?? count;
+  const wider = new Uint32Array(parts * (depth + 1));
+  for (let part = 0; part < parts; part++) {
+    const key = found === null ? part : found[part]!;
+    const parent = found === null ? part : Math.floor(key / labels);
+    for (let d = 0; d < depth; d++) wider[part * (depth + 1) + d] = codes[parent * depth + d]!;
+    wider[part * (depth + 1) + depth] = found === null ? 0 : key % labels;
+  }
+  return wider;
 }
 
 /** Sum of a column over the cells of each part. */
-export function sumByPart({ partOf, count }: Partition, column: Float64Array): Float64Array {
+export function sumByPart({ selection, partOf, count }: Partition, column: Float64Array): Float64Array {
   const sums = new Float64Array(count);
-  for (let i = 0; i < partOf.length; i++) if (partOf[i]! >= 0) sums[partOf[i]!]! += column[i]!;
+  for (let i = 0; i < partOf.length; i++) sums[partOf[i]!]! += column[selection[i]!]!;
   return sums;
 }
 

@@ -8,10 +8,11 @@ import {
 import type { Cells } from "./cells.ts";
 import { clusteredRate, equalWeightRate } from "./clusteredRate.ts";
 import type { Cut, Dim } from "./dimensions.ts";
-import { type Filter, filterMask, restrict } from "./filter.ts";
+import { type Filter, filterRestrictions } from "./filter.ts";
 import { neverPooled } from "./neverPooled.ts";
 import { labelOf, type Partition, partition, runsOf, sumByPart } from "./partition.ts";
 import { rateMethod, rateWarnings } from "./rateSafety.ts";
+import { type Selection, selectCells, selectWhere } from "./selection.ts";
 
 export interface RateRow {
   readonly by: Cut;
@@ -58,13 +59,15 @@ export interface Rates {
  * Datasets, label sets and bases are never pooled: where the selection holds several they are added to `by`.
  */
 export function devoicingRates(cells: Cells, { filter, by = [], level = 0.95 }: RateOptions = {}): Rates {
-  const mask = filterMask(cells, filter);
-  restrict(cells, mask, "kind", (kind) => kind === "vowel");
-  const notes = unmarkedNotes(cells, mask);
-  for (let i = 0; i < mask.length; i++) if (cells.marked[i] === 0) mask[i] = 0;
+  const vowels = selectCells(cells, [
+    ...filterRestrictions(filter),
+    { dim: "kind", accepts: (kind) => kind === "vowel" },
+  ]);
+  const notes = unmarkedNotes(cells, vowels);
+  const selection = selectWhere(vowels, (cell) => cells.marked[cell]! > 0);
 
-  const { dims, shown } = neverPooled(cells, mask, "devoicedBasis", by);
-  const parts = partition(cells, mask, [...dims, "speaker"]);
+  const { dims, shown } = neverPooled(cells, selection, "devoicedBasis", by);
+  const parts = partition(cells, selection, [...dims, "speaker"]);
   const marked = sumByPart(parts, cells.marked);
   const devoiced = sumByPart(parts, cells.devoiced);
   const rows = runsOf(parts, dims.length).map(([from, to]) =>
@@ -119,8 +122,8 @@ function rateRow(
 }
 
 /** Label sets of the selection without any mark, each with its number of vowels. */
-function unmarkedNotes(cells: Cells, mask: Uint8Array): string[] {
-  const parts = partition(cells, mask, ["dataset", "labelSet"]);
+function unmarkedNotes(cells: Cells, vowels: Selection): string[] {
+  const parts = partition(cells, vowels, ["dataset", "labelSet"]);
   if (parts.count === 0) return [nothingSelected("vowel")];
   const marked = sumByPart(parts, cells.marked);
   const tokens = sumByPart(parts, cells.tokens);

@@ -4,8 +4,8 @@ import { UserError } from "../messages/userError.ts";
 import { dropFloor, keepFloor } from "./cellDurations.ts";
 import type { Cells } from "./cells.ts";
 import type { Cut, Dim } from "./dimensions.ts";
-import { type Filter, filterMask } from "./filter.ts";
-import { type Contrast, restrictToContrast, type Surroundings, sides } from "./lengthContrast.ts";
+import { type Filter, filterRestrictions } from "./filter.ts";
+import { type Contrast, type Surroundings, selectContrast, sides } from "./lengthContrast.ts";
 import { lengthGroups } from "./lengthGroups.ts";
 import { neverPooled } from "./neverPooled.ts";
 import { type RatioCore, ratioCore } from "./ratioCore.ts";
@@ -52,16 +52,15 @@ export interface Ratios {
 export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
   const { contrast, filter, by = [], level = 0.95, surroundings = "consonants", floor = "keep" } = options;
   if (by.includes("length")) throw new UserError(cutByLength());
-  const mask = filterMask(cells, filter);
-  restrictToContrast(cells, mask, contrast, surroundings);
-  if (!mask.includes(1))
+  const selection = selectContrast(cells, filterRestrictions(filter), contrast, surroundings);
+  if (selection.length === 0)
     return { rows: [], notes: [nothingSelected(contrast === "gemination" ? "consonant" : "vowel")] };
 
-  const { dims, shown } = neverPooled(cells, mask, "timeBasis", by);
+  const { dims, shown } = neverPooled(cells, selection, "timeBasis", by);
   const durations = floor === "drop" ? dropFloor(cells) : keepFloor(cells);
   const rows: RatioRow[] = [];
   const onesided = new Set<string>();
-  for (const group of lengthGroups(cells, mask, dims, durations, sides[contrast].long)) {
+  for (const group of lengthGroups(cells, selection, dims, durations, sides[contrast].long)) {
     for (const phone of group.onesided) onesided.add(phone);
     if (group.pairs.length === 0) continue;
     rows.push({
