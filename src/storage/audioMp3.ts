@@ -81,7 +81,10 @@ export async function decodeMp3(
   const decoder = new MPEGDecoder();
   // The tag's own frame is no sound, and players cut the coder's delay off: a few frames less are right.
   const walked = { ...header, durationSec: foundSec, exact: true };
-  return decodeInSlices(decoder, bytes.subarray(offset, at), walked, name, 4 * first.samples);
+  return decodeInSlices(decoder, bytes.subarray(offset, at), walked, name, {
+    missing: 4 * first.samples,
+    extra: 0,
+  });
 }
 
 /** The first frame that another one follows, so that a chance match inside other bytes is not taken for one. */

@@ -41,12 +41,15 @@ export function readOpusHeader(source: AudioSource): AudioHeader {
   };
 }
 
+/** The decoder leaves the pre-skip (at most 80 ms in practice) behind the end of a file with one page of sound. */
+const extraFrames = 3840;
+
 export async function decodeOpus(
   bytes: Uint8Array,
   header: AudioHeader,
   name: string,
 ): Promise<Float32Array[]> {
-  return decodeInSlices(new OggOpusDecoder(), bytes, header, name, 1);
+  return decodeInSlices(new OggOpusDecoder(), bytes, header, name, { missing: 1, extra: extraFrames });
 }
 
 function lastPage(source: AudioSource): { granule: number; isEnd: boolean; whole: boolean } | null {

@@ -18,6 +18,11 @@ interface Decoded {
   readonly errors: readonly { readonly message: string }[];
 }
 
+interface Tolerance {
+  readonly missing: number;
+  readonly extra: number;
+}
+
 interface SliceDecoder {
   readonly ready: Promise<void>;
   decode(bytes: Uint8Array): Decoded | Promise<Decoded>;
@@ -27,14 +32,15 @@ interface SliceDecoder {
 
 /**
  * Decodes piece by piece and holds the result against the header: fewer samples are a file that is not whole, more are
- * a wrong header, and neither is speech to measure. `toleranceFrames` allows for coders whose length is not exact.
+ * a wrong header, and neither is speech to measure. `tolerance`, in frames, allows for coders whose length is not exact;
+ * what they give beyond the promised length is cut off.
  */
 export async function decodeInSlices(
   decoder: SliceDecoder,
   bytes: Uint8Array,
   header: AudioHeader,
   name: string,
-  toleranceFrames = 0,
+  tolerance: Tolerance = { missing: 0, extra: 0 },
 ): Promise<Float32Array[]> {
   const { sampleRateHz, channels, durationSec, exact } = header;
   const promised = exact ? Math.round(durationSec * sampleRateHz) : Number.POSITIVE_INFINITY;
@@ -43,7 +49,7 @@ export async function decodeInSlices(
   const take = ({ channelData, samplesDecoded, errors }: Decoded): void => {
     if (errors.length > 0) throw new AudioRefused(name, audioDamaged(errors[0]!.message));
     frames += samplesDecoded;
-    if (frames > promised + toleranceFrames) throw new AudioRefused(name, audioLongerThanHeader(durationSec));
+    if (frames > promised + tolerance.extra) throw new AudioRefused(name, audioLongerThanHeader(durationSec));
     if (frames * channels > mostValues)
       throw new AudioRefused(name, audioTooLong(frames / sampleRateHz, channels, mostValues));
     if (samplesDecoded > 0) pieces.push(channelData.slice(0, channels));
@@ -59,10 +65,10 @@ export async function decodeInSlices(
   } finally {
     decoder.free();
   }
-  if (exact && frames < promised - toleranceFrames)
+  if (exact && frames < promised - tolerance.missing)
     throw new AudioRefused(name, audioTruncated(durationSec, frames / sampleRateHz));
   if (frames === 0) throw new AudioRefused(name, audioNoSamples());
-  return joinPieces(pieces, channels, frames);
+  return joinPieces(pieces, channels, Math.min(frames, promised));
 }
 
 function joinPieces(pieces: readonly Float32Array[][], channels: number, frames: number): Float32Array[] {
@@ -70,8 +76,9 @@ function joinPieces(pieces: readonly Float32Array[][], channels: number, frames:
     const samples = new Float32Array(frames);
     let offset = 0;
     for (const piece of pieces) {
-      samples.set(piece[channel]!, offset);
-      offset += piece[channel]!.length;
+      const part = piece[channel]!.subarray(0, frames - offset);
+      samples.set(part, offset);
+      offset += part.length;
     }
     return samples;
   });

@@ -1,8 +1,11 @@
+import { audioMissing } from "../../messages/datasets.ts";
 import { kanaReading } from "../kanaReading.ts";
 import { readLines } from "../readLines.ts";
 import { kindOfFile } from "../speakerOfLabel.ts";
 import { append, folderOf, stemOf, type TreeIndex, withoutExtension } from "../treeIndex.ts";
 import { type DraftUtterance, draft, type Layout, type LayoutContext, layoutResult } from "./layout.ts";
+
+const noSentence = /readme|licen[cs]e|copying|copyright|notice|change|^files?$|list|transcript|metadata/i;
 
 /**
  * One recording a sentence, `NAME.wav` with `NAME.txt` (kana or mixed text), `NAME.lab`, or both, in the same folder or
@@ -26,6 +29,7 @@ export const filePerSentence: Layout = {
     const files = carriers(context.index);
     const names = countNames(files);
     const utterances = files.map((file) => readOne(context, file, texts.get(file) ?? null, names));
+    reportTextsAlone(context, texts);
     const readings = utterances.filter(({ reading }) => reading !== null).length;
     const readingSource = readings === 0 ? null : "texts that are all in kana, taken as pronounced";
     return layoutResult(utterances, { readingSource });
@@ -62,6 +66,22 @@ function readOne(
     file: textFile ?? carrier,
     line: lines[0]?.line ?? null,
   });
+}
+
+/** A text beside others that have their recordings, but without one of its own. */
+function reportTextsAlone(context: LayoutContext, texts: ReadonlyMap<string, string>): void {
+  const paired = new Set(texts.values());
+  const folders = new Set([...paired].map(folderOf));
+  for (const path of context.index.texts) {
+    if (
+      !path.endsWith(".txt") ||
+      paired.has(path) ||
+      !folders.has(folderOf(path)) ||
+      noSentence.test(stemOf(path))
+    )
+      continue;
+    context.report(audioMissing(stemOf(path)), path, null, stemOf(path));
+  }
 }
 
 /** The text file of each recording: beside it, else the only one of that name. */

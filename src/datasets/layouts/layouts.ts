@@ -12,8 +12,8 @@ import { transcriptUtf8 } from "./transcriptUtf8.ts";
 
 /** Every layout that is read, the most telling first: the first that recognises a folder reads it. */
 export const layouts: readonly Layout[] = [
-  transcriptUtf8,
   textReadingList,
+  transcriptUtf8,
   commonVoice,
   fleurs,
   table,

@@ -9,7 +9,7 @@ import {
 import { UserError } from "../../messages/userError.ts";
 import type { DatasetFile } from "../datasetFile.ts";
 import { findAudio, findListedAudio } from "../findAudio.ts";
-import { kanaReading } from "../kanaReading.ts";
+import { kanaReading, withoutAccent } from "../kanaReading.ts";
 import { type DelimiterName, peekHeader, readRows } from "../readRows.ts";
 import { romanReading } from "../romanReading.ts";
 import { folderOf, stemOf } from "../treeIndex.ts";
@@ -138,7 +138,9 @@ function readRow(
     return "refused";
   }
   const kana = field("reading");
-  const reading = kana === null ? null : (kanaReading(kana) ?? romanReading(kana));
+  const accentReading = field("accentReading");
+  const fromAccent = accentReading === null ? null : kanaReading(withoutAccent(accentReading));
+  const reading = kana === null ? fromAccent : (kanaReading(kana) ?? romanReading(kana));
   if (kana !== null && reading === null) context.report(readingNotKana(kana), file, line, id);
   const stem = written === null || start !== null ? stemOf(id) : stemOf(written);
   return draft({
@@ -148,7 +150,7 @@ function readRow(
     style: field("style"),
     text: field("text"),
     reading,
-    accentReading: field("accentReading"),
+    accentReading,
     audio: found.path,
     audioStartSec,
     audioEndSec,
