@@ -1,6 +1,5 @@
 import { kanaToMorae, type Mora } from "./kana.ts";
-import type { TextReading } from "./reading.ts";
-import type { Piece } from "./readingTypes.ts";
+import type { Piece, TextReading } from "./readingTypes.ts";
 
 /** Offset of each mora in a reading that kanaToMorae takes without remainder; `、` stands for a break. */
 function moraOffsets(kana: string, morae: readonly Mora[]): number[] {

@@ -13,8 +13,12 @@ const iterationMarks = /[ゝゞヽヾ]/u;
 export const letterClusters = (text: string) =>
   text.matchAll(/[\s\S][\u3099\u309a\uff9e\uff9f\u309b\u309c]?/gu);
 
+/** Numbers in circles and brackets, which NFKC would join with the digits beside them. */
+const enclosedNumber = /[\u2460-\u249b\u24ea-\u24ff\u2776-\u2793]/u;
+
 /** NFKC of one letter with its voicing mark; the free-standing marks ゛ ゜ join the letter before. */
 export function compose(cluster: string): string {
+  if (enclosedNumber.test(cluster)) return cluster;
   const joined = [...cluster]
     .map((letter, at) => (at > 0 && letter in combining ? combining[letter as "\u309b"] : letter))
     .join("");

@@ -1,3 +1,5 @@
+import type { Mora } from "./kana.ts";
+
 /** What readings need of a dictionary word; the names are those of kuromoji's IPADIC tokens. */
 export interface ReadingToken {
   readonly surface_form: string;
@@ -41,4 +43,28 @@ export interface Piece {
   /** A separator: no sound, but a place where the phrase may pause. */
   readonly isBreak: boolean;
   readonly accent: string | null;
+}
+
+/** A word of the text with its place in the morae. */
+export interface ReadWord {
+  readonly surface: string;
+  /** Katakana as pronounced; may start with ー, where a vowel of the word before goes on. */
+  readonly reading: string;
+  /** Morae of the word: from `moraStart` up to, not including, `moraEnd`. */
+  readonly moraStart: number;
+  readonly moraEnd: number;
+  readonly partOfSpeech: string;
+  /** Other readings of the word in katakana; which one was spoken only the recording can tell. */
+  readonly alternatives: readonly string[];
+  /** Accent from the user's lexicon as written there; null when it says none. */
+  readonly accent: string | null;
+}
+
+export interface TextReading {
+  readonly words: readonly ReadWord[];
+  readonly morae: readonly Mora[];
+  /** The whole reading in katakana, `、` where the phrase may pause. */
+  readonly kana: string;
+  /** Stretches without a reading (Latin, rare names, unknown symbols), with their UTF-16 offset in the text. */
+  readonly unread: readonly { readonly index: number; readonly text: string }[];
 }

@@ -62,13 +62,20 @@ function range(piece: Piece, previous: Piece | undefined, next: Piece | undefine
     : piece;
 }
 
+/** A minus sign right before a number and after no other word. */
+function minus(piece: Piece, previous: Piece | undefined, next: Piece | undefined): Piece {
+  const opens = previous === undefined || previous.isBreak;
+  const isMinus = /^[－−]$/u.test(piece.surface) && opens && next?.detail === "数";
+  return isMinus ? { ...piece, readings: ["マイナス"], isBreak: false } : piece;
+}
+
 /** Readings that depend on the neighbouring word. */
 export function settleReadings(pieces: readonly Piece[]): Piece[] {
   const settled: Piece[] = [];
   for (const [at, piece] of pieces.entries()) {
     const previous = settled.at(-1);
     const next = pieces[at + 1];
-    const rules = [volitional, range, iteration, dash, openingParticle, after];
+    const rules = [volitional, range, minus, iteration, dash, openingParticle, after];
     const byNeighbour = rules.reduce((current, rule) => rule(current, previous, next), what(piece, next));
     settled.push(byNeighbour);
   }

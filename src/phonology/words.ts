@@ -1,6 +1,6 @@
 import { kanaToMorae, type Mora } from "./kana.ts";
 import type { Vowel } from "./phones.ts";
-import type { ReadWord } from "./reading.ts";
+import type { ReadWord } from "./readingTypes.ts";
 import { spellingsOf } from "./spellings.ts";
 
 const vowelKana: Readonly<Record<Vowel, string>> = { a: "ア", i: "イ", u: "ウ", e: "エ", o: "オ" };

@@ -29,6 +29,8 @@ test.each([
   ["へへっと笑う。はは。", "ヘヘットワラウ、ハハ"],
   ["すごーい！ねーー", "スゴーイ、ネーー"],
   ["泳いだ後、食事の後", "オヨイダアト、ショクジノアト"],
+  ["50°、気温は100%。", "ゴジュード、キオンワヒャクパーセント"],
+  ["-5度", "マイナスゴド"],
   ["万年筆と一万円", "マンネンヒツトイチマンエン"],
   ["", ""],
 ])("readText(%s) is %s", (text, expected) => {
@@ -61,6 +63,15 @@ test("readText(text) reports Latin, unknown kanji and unclear numerals with thei
   for (const { index, text: stretch } of unread)
     expect(text.slice(index, index + stretch.length)).toBe(stretch);
   expect(words.some((word) => /[A-Za-z仔/]/u.test(word.surface))).toBe(false);
+});
+
+test("readText(markup, emoji, rare letters) reports them and keeps the places right", () => {
+  const text = "𠮷田<i>😀①駅";
+  const { unread, words } = read(text);
+  for (const { index, text: stretch } of unread)
+    expect(text.slice(index, index + stretch.length)).toBe(stretch);
+  expect(unread.map((stretch) => stretch.text).join("")).toBe("𠮷<>😀①");
+  expect(words.at(-1)).toMatchObject({ surface: "駅", reading: "エキ" });
 });
 
 test("readText(text, {lexicon}) lets the user's words win over corrections and dictionary", () => {
