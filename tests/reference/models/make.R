@@ -30,10 +30,15 @@ sets <- list(
 sets$separated$devoiced[sets$separated$c1 == "t"] <- 0
 
 named <- function(x) as.list(signif(x, 12))
-marginalEffects <- function(fit, vcov, data) {
-  rates <- function(b, d) { X <- model.matrix(delete.response(terms(fit)), d, xlev = fit$xlevels); plogis(drop(X %*% b)) }
+# `sd`: spread of the intercepts that rates are averaged over (trapezoid rule); 0 for none.
+marginalEffects <- function(fit, vcov, data, b0 = coef(fit), sd = 0) {
+  z <- if (sd > 0) seq(-8, 8, length.out = 81) else 0
+  share <- dnorm(z) / sum(dnorm(z))
+  mean_over <- function(f, eta) drop(vapply(z, function(one) f(eta + sd * one), eta) %*% share)
+  predictor <- function(b, d) drop(model.matrix(delete.response(terms(fit)), d, xlev = fit$xlevels) %*% b)
+  rates <- function(b, d) mean_over(plogis, predictor(b, d))
   effect <- function(f) {
-    b <- coef(fit); g <- numDeriv::grad(f, b)
+    b <- b0; g <- numDeriv::grad(f, b)
     list(percentagePoints = 100 * f(b), standardError = 100 * sqrt(drop(g %*% vcov %*% g)))
   }
   set <- function(column, level) { d <- data; d[[column]] <- level; d }
@@ -43,7 +48,7 @@ marginalEffects <- function(fit, vcov, data) {
     hi <- set(pair[1], pair[2]); lo <- set(pair[1], pair[3])
     out[[paste0(pair[1], "=", pair[2])]] <- effect(function(b) mean(rates(b, hi) - rates(b, lo)))
   }
-  out[["rate"]] <- effect(function(b) { p <- rates(b, data); mean(p * (1 - p)) * b[["rate"]] })
+  out[["rate"]] <- effect(function(b) mean(mean_over(dlogis, predictor(b, data))) * b[["rate"]])
   out
 }
 model <- function(fit, vcov) list(coefficients = named(coef(fit)), standardErrors = named(sqrt(diag(vcov))))
@@ -97,6 +102,12 @@ for (name in names(sets)) {
   out <- if (name == "separated") {
     firth <- glm(devoiced ~ vowel + c1 + accented + rate, binomial, d, method = "brglmFit", type = "AS_mean", epsilon = 1e-12, maxit = 1000)
     list(firth = model(firth, vcov(firth)), logistic = logistic(droplevels(subset(d, c1 != "t"))), linear = linear(d), mixedLinear = mixedLinear(d))
+  } else if (name == "fewSpeakers") {
+    mixed <- glmer(devoiced ~ vowel + c1 + accented + rate + (1 | speaker) + (1 | word), d, binomial, nAGQ = 1, control = tight)
+    simple <- glm(devoiced ~ vowel + c1 + accented + rate, binomial, d)
+    averaged <- marginalEffects(simple, as.matrix(vcov(mixed)), d, fixef(mixed), sqrt(sum(unlist(VarCorr(mixed)))))
+    list(logistic = logistic(d), linear = linear(d), mixedLogistic = mixedLogistic(d), mixedLinear = mixedLinear(d),
+         mixedMarginalEffects = averaged)
   } else list(logistic = logistic(d), linear = linear(d), mixedLogistic = mixedLogistic(d), mixedLinear = mixedLinear(d))
   writeLines(toJSON(out, auto_unbox = TRUE, digits = 12, pretty = TRUE), file.path("fixtures", paste0(name, ".json")))
   cat(name, "done\n")
