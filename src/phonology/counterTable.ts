@@ -71,7 +71,7 @@ export const counterTable: Readonly<Record<string, CounterRule>> = {
   歳: { kana: "サイ", whole: { 20: ["ハタチ", "ニジュッサイ"] } },
   才: { kana: "サイ", whole: { 20: ["ハタチ", "ニジュッサイ"] } },
   晩: native("バン"),
-  組: { ...native("クミ"), neverDoubles: true },
+  組: { kana: "クミ", whole: { 1: ["ヒトクミ", "イチクミ"], 2: ["フタクミ", "ニクミ"] }, neverDoubles: true },
   桁: native("ケタ"),
   皿: native("サラ"),
   束: native("タバ"),

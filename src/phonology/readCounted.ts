@@ -71,8 +71,8 @@ export function readCounted(number: NumberDigits, counter: string, kana: string)
   const { key, rule } = counterRule(counter) ?? { key: "", rule: {} as CounterRule };
   const own = rule.kana ?? kana;
   const counterKana = key === counter ? own : kana;
-  const joined = numberReadings(number, rule).map((name) => join(name, counter, counterKana, rule));
-  const whole = number.fraction === "" ? (rule.whole?.[Number(number.whole)] ?? []) : [];
-  const rest = counterKana.startsWith(own) ? counterKana.slice(own.length) : null;
-  return withOldTen([...(rest === null ? [] : whole.map((reading) => reading + rest)), ...joined]);
+  const whole = number.fraction === "" ? rule.whole?.[Number(number.whole)] : undefined;
+  if (whole && counterKana.startsWith(own))
+    return withOldTen(whole.map((reading) => reading + counterKana.slice(own.length)));
+  return withOldTen(numberReadings(number, rule).map((name) => join(name, counter, counterKana, rule)));
 }
