@@ -1,11 +1,9 @@
-import { existsSync, readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { describe, expect, test } from "vitest";
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
 import { summarise } from "../../src/statistics/summary.ts";
+import { describeWithData } from "../helpers/sharedData.ts";
 
 // NIST Statistical Reference Datasets, univariate summaries: certified values are read from the files themselves.
-const folder = fileURLToPath(new URL("../../../shared/data/nist-strd/", import.meta.url));
-
 /** Least digits that must agree with the certified value (mean, standard deviation). */
 const wanted = [
   ["NumAcc1", 15, 15],
@@ -28,9 +26,9 @@ function digits(got: number, truth: number): number {
   return got === truth ? 15 : Math.min(15, -Math.log10(Math.abs((got - truth) / truth)));
 }
 
-describe.skipIf(!existsSync(folder))("summarise agrees with the certified values of NIST StRD", () => {
+describeWithData("NIST StRD summaries", ["nist-strd"], ([folder]) => {
   test.each(wanted)("%s: mean to %i digits, standard deviation to %i", (name, meanDigits, sdDigits) => {
-    const text = readFileSync(`${folder}${name}.dat`, "latin1");
+    const text = readFileSync(`${folder}/${name}.dat`, "latin1");
     const lines = text.split(/\r?\n/);
     const values = lines
       .slice(lines.findIndex((l) => l.startsWith("-----")) + 1)
@@ -48,6 +46,3 @@ describe.skipIf(!existsSync(folder))("summarise agrees with the certified values
     expect(got[1]).toBeGreaterThanOrEqual(sdDigits);
   });
 });
-
-if (!existsSync(folder))
-  console.log(`${wanted.length} checks skipped: the NIST files are not on this machine`);
