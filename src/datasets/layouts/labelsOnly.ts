@@ -12,10 +12,9 @@ export const labelsOnly: Layout = {
       : `${index.labels.length} label files, no text that belongs to them`;
   },
   read({ index }) {
-    const files = index.labels.filter((path) => !path.toLowerCase().endsWith(".ctm"));
-    const speakerOf = speakerOfLabel(files);
+    const speakerOf = speakerOfLabel(index.labels);
     const utterances = new Map<string, ReturnType<typeof draft>>();
-    for (const file of files) {
+    for (const file of index.labels) {
       const stem = stemOf(file);
       const speaker = speakerOf(file);
       const id = speaker === null ? stem : `${speaker}/${stem}`;
