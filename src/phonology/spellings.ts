@@ -6,7 +6,7 @@ const plainer: Readonly<Partial<Record<Phone, readonly Phone[]>>> = {
   v: ["b"],
   vy: ["by"],
   ty: ["ch"],
-  tsy: ["ch"],
+  tsy: ["ch", "ts"],
 };
 
 /** The consonant written as a vowel of its own, as クィ in three phones k u i. */
