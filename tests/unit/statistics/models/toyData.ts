@@ -3,6 +3,8 @@ import {
   type DesignOptions,
   designMatrix,
 } from "../../../../src/statistics/models/designMatrix.ts";
+import type { Outcome } from "../../../../src/statistics/models/outcome.ts";
+
 import type { CategoricalColumn, DataColumn, Term } from "../../../../src/statistics/models/term.ts";
 import { seededRandom } from "../../../../src/statistics/seededRandom.ts";
 
@@ -82,4 +84,9 @@ export function toCells({ columns, devoiced, logMs }: Invented) {
     means: Float64Array.from(means),
     within: Float64Array.from(cells, (cell, c) => sum(cell, (i) => (logMs[i]! - means[c]!) ** 2)),
   };
+}
+
+export function okFit<Fit>(outcome: Outcome<Fit>): Fit {
+  if (outcome.status !== "ok") throw new Error(`${outcome.status}: ${outcome.reason}`);
+  return outcome.fit;
 }
