@@ -94,3 +94,13 @@ export function fewTokens(side: string, tokens: number, wanted: number): string 
 export function predictedShareText(share: number): string {
   return `predicted by rule: ${(100 * share).toFixed(1)} %`;
 }
+
+export function differenceMethod(method: "one-speaker" | "clustered", speakers: number): string {
+  return method === "clustered"
+    ? `difference of shares of tokens, each speaker set against itself; interval clustered by ${speakers} speakers (t), not narrower than for independent tokens`
+    : "difference of shares of tokens (Newcombe's interval): it speaks of this speaker only, and treats the tokens as independent";
+}
+
+export function familyNote(rows: number): string {
+  return `${rows} differences are looked at together; the adjusted p-values keep the share of false finds among those called different (Benjamini–Hochberg).`;
+}
