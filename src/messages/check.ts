@@ -3,7 +3,7 @@ import type { DatasetCard, LabelSetCard, Redistribution } from "../datasets/type
 /** Wording of what `morascope check` prints. */
 export const audioWithoutReading = (count: number) => ({
   rule: "reading-from-text",
-  message: `${count} recordings have neither labels nor a reading; their readings have to be made from the text with a dictionary.`,
+  message: `${count === 1 ? "1 recording has" : `${count} recordings have`} neither labels nor a reading; the reading has to be made from the text with a dictionary.`,
   wayOut: "Nothing need be done. A reading column in katakana is surer where names and rare words are read.",
 });
 
@@ -32,7 +32,7 @@ export function labelSetLine(set: LabelSetCard, phones: number): string {
     reading: "long vowels from the reading",
   }[set.lengthFrom ?? "none"];
   const accent = set.accentBasis === null ? "accent not marked" : `accent ${set.accentBasis}`;
-  return `${set.id}: ${count(set.utterances)} files, ${count(phones)} phones (${set.format}); times ${times}; ${devoicing}; ${length}; ${accent}`;
+  return `${set.id}: ${count(set.utterances)} ${set.utterances === 1 ? "file" : "files"}, ${count(phones)} phones (${set.format}); times ${times}; ${devoicing}; ${length}; ${accent}`;
 }
 
 export function redistributionLine({ kind, utterances, note }: Redistribution): string {
@@ -41,7 +41,7 @@ export function redistributionLine({ kind, utterances, note }: Redistribution): 
 }
 
 export function speakersLine({ speakers, utterances }: DatasetCard): string {
-  return `${count(speakers)}, with ${count(utterances)} utterances`;
+  return `${count(speakers)}, with ${count(utterances)} ${utterances === 1 ? "utterance" : "utterances"}`;
 }
 
 export function readingsLine({ readings, utterances }: DatasetCard): string {
