@@ -1,0 +1,89 @@
+import { islandOfVoicing } from "./islandOfVoicing.ts";
+import type { FrameVoicing } from "./voicingDecisions.ts";
+import { hopMs, type VoicingFrames } from "./voicingFrames.ts";
+import { lateFrames, ownFrames, type VowelStretch } from "./vowelStretch.ts";
+
+/** What was found of one vowel between C1's release or frication and C2's onset. Highest values are means over 20 ms. */
+export interface DevoicingEvidence {
+  /** Time that was the vowel's to fill, ms. */
+  readonly ownMs: number;
+  /** Classifier: highest log-odds of voice; negative speaks for devoiced. */
+  readonly bestLogOdds: number;
+  /** Classifier: voice in ms, the sum of its probabilities. */
+  readonly voicedMs: number;
+  /** Island search: longest unbroken stretch of vowel-like voice in ms. */
+  readonly islandMs: number;
+  /** Highest level of the low band, dB relative to the recording's voice. */
+  readonly lowPeakDb: number;
+  /** Rise of the low and of the mid band from their lowest in C1 to the likeliest place, dB; null without voiceless C1. */
+  readonly lowRiseDb: number | null;
+  readonly midRiseDb: number | null;
+  /** Level of the recording's background in the low band, dB relative to its voice. */
+  readonly backgroundDb: number;
+  /** Highest periodicity and steadiness of F0, counted where F0 lies in the speaker's range. */
+  readonly periodicity: number;
+  readonly steadiness: number;
+}
+
+/** Frames of the moving mean: 20 ms. */
+const windowFrames = 4;
+
+/** Null when fewer than two frames are the vowel's. */
+export function weighVoicing(
+  frames: VoicingFrames,
+  stretch: VowelStretch,
+  voicing: FrameVoicing,
+  voiceDb: number,
+  floorDb: readonly [number, number, number],
+): DevoicingEvidence | null {
+  const { logOdds } = voicing;
+  const { from, to } = ownFrames(stretch, (t) => logOdds[t]! > 0);
+  if (to - from < 2) return null;
+  const width = Math.min(windowFrames, to - from);
+  let bestLogOdds = Number.NEGATIVE_INFINITY;
+  let bestAt = from;
+  let lowPeakDb = Number.NEGATIVE_INFINITY;
+  let periodicity = 0;
+  let steadiness = 0;
+  for (let t = from; t + width <= to && (t === from || t <= stretch.vowelTo + lateFrames); t++) {
+    const odds = mean(logOdds, t, width);
+    if (odds > bestLogOdds) {
+      bestLogOdds = odds;
+      bestAt = t;
+    }
+    lowPeakDb = Math.max(lowPeakDb, mean(frames.lowDb, t, width));
+    periodicity = Math.max(periodicity, mean(voicing.periodicity, t, width));
+    steadiness = Math.max(steadiness, mean(voicing.steadiness, t, width));
+  }
+  let voiced = 0;
+  for (let t = from; t < to; t++) voiced += 1 / (1 + Math.exp(-logOdds[t]!));
+  const rise = (levels: Float32Array): number | null =>
+    stretch.c1From === null
+      ? null
+      : mean(levels, bestAt, width) - lowest(levels, stretch.c1From, bestAt, width);
+  return {
+    ownMs: (to - from) * hopMs,
+    bestLogOdds,
+    voicedMs: voiced * hopMs,
+    islandMs: islandOfVoicing(stretch, voicing.island),
+    lowPeakDb: lowPeakDb - voiceDb,
+    lowRiseDb: rise(frames.lowDb),
+    midRiseDb: rise(frames.midDb),
+    backgroundDb: floorDb[0] - voiceDb,
+    periodicity,
+    steadiness,
+  };
+}
+
+function mean(values: Float32Array, from: number, width: number): number {
+  const end = Math.min(values.length, from + width);
+  let sum = 0;
+  for (let t = from; t < end; t++) sum += values[t]!;
+  return sum / Math.max(1, end - from);
+}
+
+function lowest(levels: Float32Array, from: number, to: number, width: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let t = Math.min(from, to); t <= to; t++) least = Math.min(least, mean(levels, t, width));
+  return least;
+}
