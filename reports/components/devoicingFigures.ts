@@ -1,4 +1,4 @@
-import { devoicingRates, type RateRow, type Rates } from "../../src/estimates/rates.ts";
+import { devoicingRates, type RateRow } from "../../src/estimates/rates.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import {
   formatAmount,
@@ -80,10 +80,6 @@ const percentRow = ({ name, row }: Named) => ({
       : formatAmount(row.tokens, "vowel"),
 });
 
-function notesOf({ rows, notes }: Rates): string[] {
-  return [...rateBasis(rows), ...notes];
-}
-
 /** Rates side by side by what the reader compares. */
 export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, (widthPx) => {
@@ -100,7 +96,8 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
         rows.length === 0
           ? null
           : intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding }),
-      basis: rows.length === 0 ? [] : notesOf(rates),
+      basis: rateBasis(rows),
+      remarks: rows.length === 0 ? rates.notes.slice(1) : rates.notes,
       numbers: rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label)),
     });
   });
@@ -157,7 +154,7 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       question: "Between which sounds is the vowel devoiced?",
       finding,
       picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
-      basis:
+      remarks:
         cells.length === 0
           ? []
           : [
@@ -190,7 +187,7 @@ export function speakerFigure(corpus: Corpus, choices: Choices): HTMLElement {
       const finding = rule
         ? "The rule is the same for every speaker, so it cannot show how they differ."
         : alone || "No speaker’s vowels carry a devoicing mark here.";
-      return figure({ id, question, finding, picture: null, basis: [], numbers: null });
+      return figure({ id, question, finding, picture: null, numbers: null });
     }
     const shares = measured.map(({ row }) => row.estimate!);
     const finding = speakerRatesSentence(shares, overall);
@@ -208,7 +205,7 @@ export function speakerFigure(corpus: Corpus, choices: Choices): HTMLElement {
       question,
       finding,
       picture: speakerPlot(dots, { ...percentAxis, widthPx, overall: band, alternative: finding }),
-      basis: [
+      remarks: [
         "Each dot is a speaker, larger with more vowels; the band is the interval over all of them. Few vowels alone make dots scatter.",
       ],
       numbers: numbersTable(id, named, rateColumns("speaker")),

@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { asImage } from "./asImage.ts";
 
 /** Tokens by whole ms, for one sound and one side of the contrast. */
 export interface Distribution {
@@ -129,7 +130,5 @@ export function distributionPlot(
       }),
     ],
   });
-  picture.setAttribute("role", "img");
-  picture.setAttribute("aria-label", alternative);
-  return picture;
+  return asImage(picture, alternative);
 }

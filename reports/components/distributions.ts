@@ -1,22 +1,16 @@
-import { type Filter, filterRestrictions } from "../../src/estimates/filter.ts";
-import {
-  type Contrast,
-  type Surroundings,
-  selectContrast,
-  sides,
-} from "../../src/estimates/lengthContrast.ts";
+import type { Cells } from "../../src/estimates/cells.ts";
+import { filterRestrictions } from "../../src/estimates/filter.ts";
+import { selectContrast, sides } from "../../src/estimates/lengthContrast.ts";
 import { partHistograms } from "../../src/estimates/partHistograms.ts";
 import { labelOf, partition } from "../../src/estimates/partition.ts";
+import type { RatioOptions } from "../../src/estimates/ratios.ts";
 import { soundName } from "../../src/publish/soundNames.ts";
-import type { Corpus } from "./corpus.ts";
 import type { Distribution } from "./distributionPlot.ts";
 
-/** Durations of short and long by sound, all speakers together, for the sounds that have both and enough of them. */
+/** Durations of short and long by sound, all speakers together, for the sounds that have both. */
 export function distributionsOf(
-  { cells }: Corpus,
-  contrast: Contrast,
-  filter: Filter,
-  surroundings: Surroundings,
+  cells: Cells,
+  { contrast, filter, surroundings = "consonants" }: RatioOptions,
   order: readonly string[],
 ): Distribution[] {
   const selection = selectContrast(cells, filterRestrictions(filter), contrast, surroundings);

@@ -1,5 +1,5 @@
 import type { RateRow } from "../../src/estimates/rates.ts";
-import { formatAmount, formatCount, formatPercent, percentRange } from "../../src/publish/format.ts";
+import { formatAmount, formatCount, percentRange } from "../../src/publish/format.ts";
 import { ipaOf, kanaOf } from "../../src/publish/soundNames.ts";
 import { element } from "./element.ts";
 
@@ -25,11 +25,27 @@ function heading(phone: string): HTMLElement {
   return element("span", {}, ipa, kana !== "" && phone !== "cl" && element("small", { lang: "ja" }, kana));
 }
 
-function spoken({ before, after, row }: GridCell): string {
-  const where = `${ipaOf(before)} before, ${after === "voiced" ? "a voiced sound" : ipaOf(after)} after`;
-  if (row.estimate === null) return `${where}: ${row.devoiced} of ${row.tokens} predicted by rule`;
+function spoken(text: string): HTMLElement {
+  return element("span", { class: "spoken" }, text);
+}
+
+function where({ before, after }: GridCell): string {
+  return `${ipaOf(before)} before, ${after === "voiced" ? "a voiced sound" : ipaOf(after)} after: `;
+}
+
+/** The two numbers of a cell, with the words around them that a screen reader needs. */
+function cellText(cell: GridCell): HTMLElement[] {
+  const { row } = cell;
+  const share = element("span", { class: "share" });
+  const tokens = element("span", { class: "count" }, formatCount(row.tokens));
+  if (row.estimate === null) {
+    share.append(formatCount(row.devoiced));
+    return [spoken(where(cell)), share, spoken(" predicted by rule, of "), tokens, spoken(" vowels")];
+  }
+  share.append(Math.round(100 * row.estimate).toString());
   const interval = percentRange(row.low ?? 0, row.high ?? 1);
-  return `${where}: ${formatPercent(row.estimate)} devoiced, interval ${interval}, ${formatAmount(row.tokens, "vowel")}, ${formatAmount(row.speakers, "speaker")}`;
+  const rest = ` ${row.tokens === 1 ? "vowel" : "vowels"}, ${formatAmount(row.speakers, "speaker")}`;
+  return [spoken(where(cell)), share, spoken(` % devoiced, interval ${interval}, `), tokens, spoken(rest)];
 }
 
 /** The swatch's side grows with certainty: a rate that could be anything between none and all leaves next to nothing. */
@@ -41,23 +57,20 @@ function swatch({ row }: GridCell): HTMLElement {
 }
 
 function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
-  const { before, after, row } = cell;
+  const { before, after } = cell;
+  const { low, high } = cell.row;
   const chosen = options.chosen.before === before && options.chosen.after === after;
-  const shown =
-    row.estimate === null ? `${row.devoiced}/${row.tokens}` : Math.round(100 * row.estimate).toString();
   return element(
     "button",
     {
       type: "button",
       "aria-pressed": chosen ? "true" : "false",
-      "aria-label": spoken(cell),
-      title: `${spoken(cell)}`,
       "data-key": `cell-${before}-${after}`,
+      title: low === null || high === null ? "predicted by rule" : `interval ${percentRange(low, high)}`,
       click: () => options.onChoose(before, after),
     },
     swatch(cell),
-    element("span", { class: "share" }, shown),
-    element("span", { class: "count" }, formatCount(row.tokens)),
+    ...cellText(cell),
   );
 }
 
@@ -95,7 +108,7 @@ export function gridLegend(byRule: boolean): HTMLElement {
     return element(
       "p",
       { class: "legend" },
-      "Hatched: predicted by rule. Each cell gives how many of its vowels the rule marks; no rate is shown.",
+      "Hatched: predicted by rule. Large number: vowels the rule marks; small: vowels in all. No rate is shown.",
     );
   }
   const step = (share: number) =>

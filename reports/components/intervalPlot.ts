@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { asImage } from "./asImage.ts";
 
 export interface IntervalRow {
   readonly name: string;
@@ -74,7 +75,5 @@ export function intervalPlot(
           }),
     ],
   });
-  picture.setAttribute("role", "img");
-  picture.setAttribute("aria-label", alternative);
-  return picture;
+  return asImage(picture, alternative);
 }

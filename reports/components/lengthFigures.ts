@@ -1,5 +1,5 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
-import { durationRatios, type RatioRow } from "../../src/estimates/ratios.ts";
+import type { RatioRow } from "../../src/estimates/ratios.ts";
 import { phones } from "../../src/phonology/phones.ts";
 import { formatCount, formatMs, formatRatio } from "../../src/publish/format.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
@@ -17,7 +17,8 @@ import { distributionPlot } from "./distributionPlot.ts";
 import { distributionsOf } from "./distributions.ts";
 import { figure } from "./figure.ts";
 import { intervalPlot } from "./intervalPlot.ts";
-import { chosenSurroundings, lengthComparisons, lengthFilter } from "./lengthChoices.ts";
+import { lengthComparisons } from "./lengthChoices.ts";
+import { lengthOptions, lengthRatios } from "./lengthRatios.ts";
 import { live } from "./live.ts";
 import { type NumbersColumn, numbersTable } from "./numbersTable.ts";
 import { bandNote } from "./referenceNote.ts";
@@ -72,15 +73,6 @@ function nameOf(by: string, value: string | null): string {
 
 const order = ["i", "e", "a", "o", "u", ...phones.filter((phone) => !"aiueo".includes(phone))];
 
-function optionsOf(corpus: Corpus, choices: Choices, contrast: Contrast) {
-  const surroundings = chosenSurroundings(choices);
-  return {
-    contrast,
-    filter: lengthFilter(corpus, choices),
-    ...(contrast === "gemination" ? {} : { surroundings }),
-  };
-}
-
 /** The axis starts at 1, where long and short would last the same, and always shows the published values. */
 function domainOf(values: readonly (number | null)[], band: ReferenceBand | undefined): [number, number] {
   const known = values.filter((value): value is number => value !== null);
@@ -108,10 +100,7 @@ export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast
   const band = corpus.bands.find((one) => one.contrast === contrast);
   return live(choices, (widthPx) => {
     const by = choices.get("by") as (typeof lengthComparisons)[number]["value"];
-    const { rows, notes } = durationRatios(corpus.cells, {
-      ...optionsOf(corpus, choices, contrast),
-      by: [by],
-    });
+    const { rows, notes } = lengthRatios(corpus, lengthOptions(corpus, choices, contrast), [by]);
     const named = rows
       .filter((row) => row.estimate !== null)
       .sort((a, b) => (by === "phone" ? order.indexOf(a.by.phone!) - order.indexOf(b.by.phone!) : 0))
@@ -123,7 +112,7 @@ export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast
         question: question[contrast],
         finding: reason,
         picture: null,
-        basis: notes.slice(1),
+        remarks: notes.slice(1),
         numbers: null,
       });
     }
@@ -145,7 +134,8 @@ export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast
       question: question[contrast],
       finding,
       picture,
-      basis: [...ratioBasis(rows), ...notes],
+      basis: ratioBasis(named),
+      remarks: notes,
       note: band === undefined ? null : bandNote(band),
       numbers: numbersTable(id, named, ratioColumns(label)),
     });
@@ -157,13 +147,13 @@ export function distributionFigure(corpus: Corpus, choices: Choices, contrast: C
   const id = `${contrast}-durations`;
   return live(choices, (widthPx) => {
     const { labels } = chosenSet(corpus, choices.get("set"));
-    const { filter } = optionsOf(corpus, choices, contrast);
-    const found = distributionsOf(corpus, contrast, filter, chosenSurroundings(choices), order).slice(0, 20);
-    const overall = durationRatios(corpus.cells, optionsOf(corpus, choices, contrast)).rows[0];
+    const options = lengthOptions(corpus, choices, contrast);
+    const found = distributionsOf(corpus.cells, options, order).slice(0, 20);
+    const overall = lengthRatios(corpus, options, []).rows[0];
     const asked = "How do the durations spread?";
     if (found.length === 0 || overall === undefined) {
       const finding = "No sound here occurs both short and long.";
-      return figure({ id, question: asked, finding, picture: null, basis: [], numbers: null });
+      return figure({ id, question: asked, finding, picture: null, numbers: null });
     }
     const finding = durationsSentence(overall);
     const floor =
@@ -188,7 +178,7 @@ export function distributionFigure(corpus: Corpus, choices: Choices, contrast: C
       question: asked,
       finding,
       picture,
-      basis: [
+      remarks: [
         "Share of the tokens in steps of 10 ms, each curve for itself; the longest hundredth stands in the last step.",
         ...floor,
       ],
@@ -206,9 +196,9 @@ export function distributionFigure(corpus: Corpus, choices: Choices, contrast: C
 export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
   const id = `${contrast}-speakers`;
   return live(choices, (widthPx) => {
-    const options = optionsOf(corpus, choices, contrast);
-    const overall = durationRatios(corpus.cells, options).rows[0];
-    const { rows } = durationRatios(corpus.cells, { ...options, by: ["speaker"] });
+    const options = lengthOptions(corpus, choices, contrast);
+    const overall = lengthRatios(corpus, options, []).rows[0];
+    const { rows } = lengthRatios(corpus, options, ["speaker"]);
     const named = rows
       .filter((row) => row.estimate !== null)
       .map((row) => ({ name: String(row.by.speaker), row }));
@@ -216,7 +206,7 @@ export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: C
     if (overall?.estimate == null || named.length < 2) {
       const finding =
         "There are not two speakers with both long and short sounds in this cut, so nothing can be said about how speakers differ.";
-      return figure({ id, question: asked, finding, picture: null, basis: [], numbers: null });
+      return figure({ id, question: asked, finding, picture: null, numbers: null });
     }
     const ratios = named.map(({ row }) => row.estimate!).sort((a, b) => a - b);
     const finding = speakerRatiosSentence(ratios, overall);
@@ -232,7 +222,7 @@ export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: C
       question: asked,
       finding,
       picture: speakerPlot(dots, { ...ratioAxis, widthPx, domain, overall: band, alternative: finding }),
-      basis: [
+      remarks: [
         "Each dot is a speaker, compared with no one else; larger dots rest on more long sounds. The band is the interval over all of them.",
       ],
       numbers: numbersTable(id, named, ratioColumns("speaker")),

@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { asImage } from "./asImage.ts";
 
 export interface SpeakerDot {
   readonly speaker: string;
@@ -49,7 +50,5 @@ export function speakerPlot(
       ),
     ],
   });
-  picture.setAttribute("role", "img");
-  picture.setAttribute("aria-label", alternative);
-  return picture;
+  return asImage(picture, alternative);
 }

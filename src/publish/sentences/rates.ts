@@ -1,5 +1,6 @@
 import type { RateRow } from "../../estimates/rates.ts";
 import { formatAmount, formatCount, intervalName, percentRange, roundPercent } from "../format.ts";
+import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
 
 /** A row of rates under the name it has in the picture. */
 export interface NamedRate {
@@ -72,22 +73,23 @@ export function compareRates(rows: readonly NamedRate[], subject: Subject): stri
   );
 }
 
-/** How the marks behind rates came about, for the line under a picture. */
-export function rateBasis(rows: readonly RateRow[]): string[] {
+/** How the marks behind rates came about, for the lines under a picture. */
+export function rateBasis(rows: readonly NamedRate[]): Basis {
   const [first] = rows;
-  if (first === undefined) return [];
-  const tokens = rows.reduce((sum, row) => sum + row.tokens, 0);
+  if (first === undefined) return { counts: "", method: null, warnings: [] };
+  const tokens = rows.reduce((sum, { row }) => sum + row.tokens, 0);
   const how = {
     measured: "devoicing measured from the audio",
     annotated: "devoicing marked by a person",
     aligned: "devoicing from an aligner’s labels",
     predicted: "devoicing predicted from the text by a rule",
-  }[first.basis];
-  const speakers = Math.max(...rows.map((row) => row.speakers));
-  const lines = [`${formatAmount(tokens, "vowel")}, ${formatAmount(speakers, "speaker")}; ${how}.`];
-  const widest = [...rows].sort((a, b) => b.speakers - a.speakers)[0]!;
-  if (first.basis !== "predicted") lines.push(`Interval: ${widest.method}.`);
-  return [...lines, ...new Set(rows.flatMap((row) => row.warnings))];
+  }[first.row.basis];
+  const widest = mostSpeakers(rows);
+  return {
+    counts: `${formatAmount(tokens, "vowel")}, ${formatAmount(widest.speakers, "speaker")}; ${how}.`,
+    method: first.row.basis === "predicted" ? null : `Interval: ${widest.method}.`,
+    warnings: groupWarnings(rows),
+  };
 }
 
 /** How far speakers' own rates lie apart, and the rate over all of them. */

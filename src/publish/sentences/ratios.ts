@@ -1,5 +1,6 @@
 import type { RatioRow } from "../../estimates/ratios.ts";
 import { formatAmount, formatMs, formatRatio, intervalName } from "../format.ts";
+import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
 
 /** A row of ratios under the name it has in the picture. */
 export interface NamedRatio {
@@ -66,25 +67,24 @@ export function compareRatios(rows: readonly NamedRatio[]): string {
 }
 
 /** How the durations behind ratios came about, for the lines under a picture. */
-export function ratioBasis(rows: readonly RatioRow[]): string[] {
+export function ratioBasis(rows: readonly NamedRatio[]): Basis {
   const [first] = rows;
-  if (first === undefined) return [];
-  const long = rows.reduce((sum, row) => sum + row.long.tokens, 0);
-  const short = rows.reduce((sum, row) => sum + row.short.tokens, 0);
+  if (first === undefined) return { counts: "", method: null, warnings: [] };
+  const long = rows.reduce((sum, { row }) => sum + row.long.tokens, 0);
+  const short = rows.reduce((sum, { row }) => sum + row.short.tokens, 0);
   const how = {
     measured: "measured",
     annotated: "set by a person",
     aligned: "placed by an aligner",
     predicted: "predicted",
-  }[first.basis];
-  const names = words[first.contrast];
-  const speakers = Math.max(...rows.map((row) => row.speakers));
-  const widest = [...rows].sort((a, b) => b.speakers - a.speakers)[0]!;
-  return [
-    `${formatAmount(long, "token")} of ${names.long}, ${formatAmount(short, "token")} of ${names.short}, ${formatAmount(speakers, "speaker")}; boundaries ${how}.`,
-    `Estimate and interval: ${widest.method}.`,
-    ...new Set(rows.flatMap((row) => row.warnings)),
-  ];
+  }[first.row.basis];
+  const names = words[first.row.contrast];
+  const widest = mostSpeakers(rows);
+  return {
+    counts: `${formatAmount(long, "token")} of ${names.long}, ${formatAmount(short, "token")} of ${names.short}, ${formatAmount(widest.speakers, "speaker")}; boundaries ${how}.`,
+    method: `Estimate and interval: ${widest.method}.`,
+    warnings: groupWarnings(rows),
+  };
 }
 
 /** Typical durations of the two sides of one row, in a sentence. */

@@ -1,0 +1,48 @@
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { sitePages } from "../../src/publish/siteConfig.ts";
+import { smallResults } from "./fixtures/writeResults.ts";
+import { type OpenSite, openSite } from "./openSite.ts";
+import { watchPage } from "./watchPage.ts";
+
+const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let open: OpenSite;
+beforeAll(async () => {
+  open = await openSite(smallResults);
+});
+afterAll(() => open?.close());
+
+interface AxeFinding {
+  readonly id: string;
+  readonly impact: string;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[];
+}
+
+const looks = (["light", "dark"] as const).flatMap((colorScheme) =>
+  [360, 1600].map((width) => ({ colorScheme, width })),
+);
+
+describe.each(sitePages)("page $file", ({ file }) => {
+  test.each(looks)("opens at $width px, $colorScheme, without a fault", async ({ colorScheme, width }) => {
+    const context = await open.browser.newContext({ colorScheme, viewport: { width, height: 900 } });
+    const page = await context.newPage();
+    const faults = watchPage(page, open.url);
+    await page.goto(`${open.url}${file === "index" ? "" : file}`, { waitUntil: "networkidle" });
+    if (file === "devoicing" || file === "length") await page.waitForSelector(".figure svg");
+
+    await page.evaluate(axe);
+    const findings = (await page.evaluate("axe.run().then((result) => result.violations)")) as AxeFinding[];
+    const grave = findings.filter(({ impact }) => impact === "serious" || impact === "critical");
+    expect(grave.map(({ id, nodes }) => `${id}: ${nodes[0]?.html} ${nodes[0]?.failureSummary}`)).toEqual([]);
+
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(overflow, "the page scrolls sideways").toBeLessThanOrEqual(0);
+    expect(await page.locator(".observablehq--error").count(), "error boxes").toBe(0);
+    expect(await page.locator("aside.notice").first().innerText()).toContain("no evidence about Japanese");
+    expect(await page.locator("footer").innerText()).toContain("licensed professional");
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+});

@@ -1,0 +1,38 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import type { Browser } from "playwright-core";
+import { buildSite } from "../../src/publish/buildSite.ts";
+import { type Served, serve } from "../../src/publish/serve.ts";
+import { launchBrowser } from "./browser.ts";
+import { type InventedResults, writeResults } from "./fixtures/writeResults.ts";
+
+export interface OpenSite {
+  readonly results: string;
+  readonly site: string;
+  readonly url: string;
+  readonly browser: Browser;
+  close(): Promise<void>;
+}
+
+/** Invented results, their report, a server for it and a browser to look at it with. */
+export async function openSite(invented: InventedResults): Promise<OpenSite> {
+  const folder = await mkdtemp(path.join(tmpdir(), "morascope-pages-"));
+  const results = path.join(folder, "results");
+  const site = path.join(folder, "site");
+  await writeResults(results, invented);
+  await buildSite({ results, out: site });
+  const served: Served = await serve({ site });
+  const browser = await launchBrowser();
+  return {
+    results,
+    site,
+    url: served.url,
+    browser,
+    close: async () => {
+      await browser.close();
+      await served.close();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
