@@ -9,7 +9,15 @@ export default defineConfig({
     projects: [
       { test: { ...shared, name: "unit", include: ["tests/unit/**/*.test.ts"] } },
       { test: { ...shared, name: "reference", include: ["tests/reference/**/*.test.ts"] } },
-      { test: { ...shared, name: "corpus", include: ["tests/corpus/**/*.test.ts"], testTimeout: 300_000 } },
+      {
+        test: {
+          ...shared,
+          name: "corpus",
+          include: ["tests/corpus/**/*.test.ts"],
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+        },
+      },
       { test: { ...shared, name: "faults", include: ["tests/faults/**/*.test.ts"], testTimeout: 120_000 } },
       {
         test: {

@@ -3,11 +3,14 @@ import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { LabelFile, Problem, Utterance } from "./datasets/types.ts";
 import { toIntervalRows } from "./measures/toIntervalRows.ts";
 import { toTokens } from "./measures/toTokens.ts";
-import { readUtterance, type UtteranceReading } from "./phonology/readUtterance.ts";
+import { textWithoutReading } from "./messages/phonology.ts";
+import type { TextReading } from "./phonology/readingTypes.ts";
+import { readUtterance, type UtteranceRead } from "./phonology/readUtterance.ts";
 import type { OnProgress } from "./progress.ts";
 import type { ResultsWriter } from "./storage/resultsWriter.ts";
 
-export type ReadText = (text: string) => UtteranceReading | null;
+/** Loads what reads text; called only when a dataset has text, since it takes a second and 300 MB. */
+export type LoadReader = () => Promise<(text: string) => TextReading>;
 
 /** Utterances between two reports of progress. */
 const reportEvery = 50;
@@ -16,21 +19,23 @@ const reportEvery = 50;
 export async function readDataset(
   dataset: OpenDataset,
   writer: ResultsWriter,
-  readText: ReadText | null,
+  loadReader: LoadReader,
   onProgress: OnProgress,
 ): Promise<{ problems: Problem[]; phones: number }> {
   const problems: Problem[] = [];
   let phones = 0;
   const { utterances, card } = dataset;
+  const readText = utterances.some(({ text }) => text !== null) ? await loadReader() : null;
   for (const [i, utterance] of utterances.entries()) {
     if (i % reportEvery === 0) {
       onProgress({ task: `Reading ${card.id}`, done: i, total: utterances.length, unit: "utterances" });
       await new Promise(setImmediate);
     }
-    const reading = readUtterance(utterance, readText);
+    const read = readUtterance(utterance, readText);
+    if (read.unread.length > 0) problems.push(unreadProblem(utterance, read.unread));
     const fits: boolean[] = [];
     for (const label of utterance.labels) {
-      const used = readLabel(dataset, utterance, label, reading, writer);
+      const used = readLabel(dataset, utterance, label, read, writer);
       problems.push(...used.problems);
       phones += used.phones;
       if (used.readingFits !== null) fits.push(used.readingFits);
@@ -41,8 +46,8 @@ export async function readDataset(
       speaker: utterance.speaker,
       style: utterance.style,
       text: utterance.text,
-      reading: reading?.kana ?? null,
-      readingFrom: reading?.from ?? null,
+      reading: read.reading?.kana ?? null,
+      readingFrom: read.reading?.from ?? null,
       audio: utterance.audio,
       labelSets: utterance.labels.length,
       readingFits: fits.length === 0 ? null : fits.every(Boolean),
@@ -61,7 +66,7 @@ function readLabel(
   { card, tree }: OpenDataset,
   utterance: Utterance,
   label: LabelFile,
-  reading: UtteranceReading | null,
+  { reading, wordOfMora }: UtteranceRead,
   writer: ResultsWriter,
 ): { problems: Problem[]; phones: number; readingFits: boolean | null } {
   const labelSet = card.labelSets.find(({ id }) => id === label.labelSet)!;
@@ -78,7 +83,7 @@ function readLabel(
     timeBasis: labelSet.timeBasis,
     timeFloorMs: labelSet.timeFloorMs,
     devoicingBasis: labelSet.devoicingBasis,
-    wordOfMora: null,
+    wordOfMora: readingFits === true ? wordOfMora : null,
   };
   for (const row of toIntervalRows(intervals, context)) writer.intervals.append(row);
   for (const row of toTokens(intervals, context)) writer.tokens.append(row);
@@ -95,5 +100,16 @@ function readLabel(
       wayOut,
       excluded: fatal,
     })),
+  };
+}
+
+function unreadProblem(utterance: Utterance, unread: readonly string[]): Problem {
+  return {
+    dataset: utterance.dataset,
+    utterance: utterance.id,
+    file: utterance.file,
+    line: utterance.line,
+    ...textWithoutReading(unread),
+    excluded: utterance.labels.length === 0,
   };
 }

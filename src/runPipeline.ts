@@ -8,7 +8,7 @@ import { UserError } from "./messages/userError.ts";
 import type { OnProgress } from "./progress.ts";
 import { buildSite } from "./publish/buildSite.ts";
 import { datapackage } from "./publish/datapackage.ts";
-import { type ReadText, readDataset } from "./readDataset.ts";
+import { type LoadReader, readDataset } from "./readDataset.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
@@ -33,8 +33,7 @@ export interface RunOptions {
   /** Confidence level of all intervals, 0 to 1. */
   readonly level: number;
   readonly report: boolean;
-  /** Makes a reading from text, where a dataset has none; null to do without. */
-  readonly readText: ReadText | null;
+  readonly loadReader: LoadReader;
   readonly onProgress: OnProgress;
 }
 
@@ -84,7 +83,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
         const earlier = folderOf.get(id);
         if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
         folderOf.set(id, source.folder);
-        const read = await readDataset(dataset, writer, options.readText, options.onProgress);
+        const read = await readDataset(dataset, writer, options.loadReader, options.onProgress);
         cards.push(dataset.card);
         problems.push(...dataset.problems, ...read.problems);
         phones += read.phones;

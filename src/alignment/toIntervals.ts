@@ -38,7 +38,7 @@ export function toIntervals(phones: readonly LabelPhone[], context: IntervalCont
       kind: taken.kind,
       length: taken.length,
       lengthFrom: taken.lengthFrom,
-      mora: pause ? null : mora,
+      mora: pause ? null : (context.moraOfPhone?.[spoken] ?? mora),
       startMs: first.startMs,
       endMs: phones[i + taken.count - 1]!.endMs,
       closureEndMs: taken.length === "geminate" ? first.endMs : null,

@@ -3,12 +3,14 @@ import { cardNeedsOneDataset } from "../messages/run.ts";
 import { UserError } from "../messages/userError.ts";
 import { runPipeline } from "../runPipeline.ts";
 import { software } from "../software.ts";
+import { loadReader } from "../storage/loadReader.ts";
 import { progressLine } from "./progress.ts";
 import { runSummary } from "./runSummary.ts";
 
 interface RunFlags {
   readonly out: string;
   readonly card?: string;
+  readonly lexicon?: string;
   readonly report: boolean;
   readonly level: number;
   readonly memory: number;
@@ -25,6 +27,7 @@ export function registerRun(program: Command): void {
     .argument("<dataset...>", "dataset folders")
     .option("-o, --out <folder>", "results folder: a new one, or one an earlier run made", "results")
     .option("--card <file>", "a dataset.json kept outside the dataset folder")
+    .option("--lexicon <file>", "your own readings: word, tab, kana, and if known tab and accent")
     .option("--no-report", "leave the site out")
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
@@ -48,7 +51,7 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     memoryLimitMb: flags.memory,
     level: flags.level,
     report: flags.report,
-    readText: null,
+    loadReader: () => loadReader(flags.lexicon ?? null),
     onProgress,
   }).finally(stop);
   process.stdout.write(runSummary(record, flags.out));

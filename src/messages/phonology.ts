@@ -1,3 +1,5 @@
+import type { Wording } from "./labels.ts";
+
 /** A filter names neither a phone nor a class of phones. */
 export function unknownPhoneSelector(
   name: string,
@@ -37,8 +39,12 @@ export function lexiconReadingNotKana(file: string, line: number, reading: strin
   return `${file}, line ${line}: the reading "${reading}" is not kana only. Write it in katakana or hiragana as it is pronounced, ー for a long vowel.`;
 }
 
-/** Words without a reading; the utterance is left out. */
-export function textWithoutReading(stretches: readonly string[]): string {
+/** Words without a reading; an utterance that has no labels either is left out. */
+export function textWithoutReading(stretches: readonly string[]): Wording {
   const quoted = stretches.map((text) => `"${text}"`).join(", ");
-  return `No reading is known for ${quoted}. Readings are not guessed: give the word in a lexicon (word, tab, kana), or the utterance its reading.`;
+  return {
+    rule: "text-without-reading",
+    message: `No reading is known for ${quoted}, and readings are not guessed.`,
+    wayOut: "Give the word in a lexicon (word, tab, kana; --lexicon FILE), or the utterance its reading.",
+  };
 }

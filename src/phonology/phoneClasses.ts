@@ -4,13 +4,17 @@ import { isPhone, isVoiceless, type Phone, type PhoneTraits, phones, phoneTable 
 
 const manner = (name: PhoneTraits["manner"]) => (traits: PhoneTraits) => traits.manner === name;
 
-/** Named sets of phones for filters; `voiced` holds vowels too, `voiceless` holds cl, a pause is in neither. */
+/**
+ * Named sets of phones for filters. `voiced` holds vowels too; a pause is in neither `voiced` nor `voiceless`. The
+ * closure of a geminate (cl) has a class of its own and is left out of `voiceless`: vowels before it behave otherwise
+ * than before a single consonant, and rules that mark devoicing pass them over. `voiceless,geminate` asks for both.
+ */
 const classTests = {
   vowel: manner("vowel"),
   "high-vowel": (traits) => traits.ipa === "i" || traits.ipa === "ɯ",
   "non-high-vowel": (traits) => traits.kind === "vowel" && traits.ipa !== "i" && traits.ipa !== "ɯ",
   consonant: (traits) => traits.kind === "consonant",
-  voiceless: (_traits, phone) => isVoiceless(phone),
+  voiceless: (_traits, phone) => isVoiceless(phone) && phone !== "cl",
   voiced: (traits) => traits.voiced,
   stop: manner("stop"),
   affricate: manner("affricate"),

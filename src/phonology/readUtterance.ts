@@ -1,5 +1,7 @@
 import { readAccent } from "./accent.ts";
 import { kanaToMorae, type Mora } from "./kana.ts";
+import type { TextReading } from "./readingTypes.ts";
+import { wordOfMora as wordsOf } from "./words.ts";
 
 /** How an utterance is pronounced according to its dataset. */
 export interface UtteranceReading {
@@ -18,20 +20,46 @@ export interface WrittenUtterance {
   readonly accentReading: string | null;
 }
 
+export interface UtteranceRead {
+  /** Null when there is no reading: then `unread` says which stretches of the text have none. */
+  readonly reading: UtteranceReading | null;
+  /** Word, as written, of each mora of the reading; null where the text does not spell the reading. */
+  readonly wordOfMora: readonly string[] | null;
+  readonly unread: readonly string[];
+}
+
 /**
- * The reading of an utterance: its dataset's own, else the one `readText` makes from the text; null when there is
- * neither. Kana that cannot be read in full is no reading. A phrase written without a fall is flat or accented on its
- * last mora: that mora's accent stays unknown.
+ * How an utterance is read, and which word each mora stands in. The dataset's own reading wins; without one,
+ * `readText` makes it from the text, all of it or none. Kana that cannot be read in full is no reading. A phrase
+ * written without a fall is flat or accented on its last mora: that mora's accent stays unknown.
  */
 export function readUtterance(
   { text, reading, accentReading }: WrittenUtterance,
-  readText: ((text: string) => UtteranceReading | null) | null,
-): UtteranceReading | null {
+  readText: ((text: string) => TextReading) | null,
+): UtteranceRead {
+  const fromText = text === null || readText === null ? null : readText(text);
+  const written = writtenReading(reading, accentReading);
+  if (written !== null) {
+    const wordOfMora = fromText === null ? null : wordsOf(fromText.words, written.morae);
+    return { reading: written, wordOfMora, unread: [] };
+  }
+  if (fromText === null) return { reading: null, wordOfMora: null, unread: [] };
+  const { kana, morae, words, unread } = fromText;
+  if (unread.length > 0 || morae.length === 0)
+    return { reading: null, wordOfMora: null, unread: unread.map((stretch) => stretch.text) };
+  return {
+    reading: { kana, morae, accentOfMora: null, from: "predicted" },
+    wordOfMora: wordsOf(words, morae),
+    unread: [],
+  };
+}
+
+function writtenReading(reading: string | null, accentReading: string | null): UtteranceReading | null {
   if (accentReading !== null) {
     const { kana, morae, accented, accentPhrase } = readAccent(accentReading);
     return { kana, morae, accentOfMora: accentOfMora(accented, accentPhrase), from: "dataset" };
   }
-  if (reading === null) return text === null || readText === null ? null : readText(text);
+  if (reading === null) return null;
   const { morae, unknown } = kanaToMorae(reading);
   if (unknown.length > 0 || morae.length === 0) return null;
   return { kana: reading, morae, accentOfMora: null, from: "dataset" };

@@ -7,6 +7,7 @@ import type { Cells } from "../../src/estimates/cells.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { runPipeline } from "../../src/runPipeline.ts";
 import { loadCells } from "../../src/storage/loadCells.ts";
+import { loadReader } from "../../src/storage/loadReader.ts";
 import { describeWithData } from "../helpers/sharedData.ts";
 
 /** ITA labels: marks set by rule and corrected by ear; counts taken from the same files, independently of this project. */
@@ -23,7 +24,7 @@ describeWithData("ITA labels to devoicing rates", ["ita-labels"], ([folder]) => 
       memoryLimitMb: 256,
       level: 0.95,
       report: false,
-      readText: null,
+      loadReader: () => loadReader(),
       onProgress: () => {},
     });
     cells = await loadCells(out);

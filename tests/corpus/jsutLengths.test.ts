@@ -7,6 +7,7 @@ import type { Cells } from "../../src/estimates/cells.ts";
 import { durationRatios } from "../../src/estimates/ratios.ts";
 import { type RunRecord, runPipeline } from "../../src/runPipeline.ts";
 import { loadCells } from "../../src/storage/loadCells.ts";
+import { loadReader } from "../../src/storage/loadReader.ts";
 import { describeWithData } from "../helpers/sharedData.ts";
 
 /**
@@ -36,7 +37,7 @@ describeWithData("JSUT labels from archive to ratios", ["jsut-labels"], ([folder
       memoryLimitMb: 256,
       level: 0.95,
       report: false,
-      readText: null,
+      loadReader: () => loadReader(),
       onProgress: () => {},
     });
     cells = await loadCells(out);

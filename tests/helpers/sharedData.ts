@@ -1,14 +1,7 @@
-import { existsSync } from "node:fs";
-import { resolve } from "node:path";
 import { describe } from "vitest";
+import { sharedData } from "./sharedDataFolder.ts";
 
-const root = resolve(import.meta.dirname, "../../../shared/data");
-
-/** Folder of a real dataset kept beside the checkout, for tests only; null when it is not there. */
-export function sharedData(name: string): string | null {
-  const folder = resolve(root, name);
-  return existsSync(folder) ? folder : null;
-}
+export { sharedData };
 
 /** A group of checks on a real dataset; where the dataset is absent they are skipped, and the skip is printed. */
 export function describeWithData(

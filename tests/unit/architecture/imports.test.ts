@@ -19,12 +19,16 @@ const imports = readdirSync(src, { recursive: true, encoding: "utf8" })
 
 function importsOf(file: string): Import[] {
   const code = readFileSync(join(src, file), "utf8");
-  return [...code.matchAll(/^(?:import|export)\s+(type\s+)?[^;]*?\sfrom\s+"([^"]+)";/gms)].map(([, type, target]) => ({
-    file: file.replaceAll(sep, "/"),
-    folder: folderOf(file),
-    target: target!.startsWith(".") ? relative(src, resolve(src, file, "..", target!)).replaceAll(sep, "/") : target!,
-    typeOnly: type !== undefined,
-  }));
+  return [...code.matchAll(/^(?:import|export)\s+(type\s+)?[^;]*?\sfrom\s+"([^"]+)";/gms)].map(
+    ([, type, target]) => ({
+      file: file.replaceAll(sep, "/"),
+      folder: folderOf(file),
+      target: target!.startsWith(".")
+        ? relative(src, resolve(src, file, "..", target!)).replaceAll(sep, "/")
+        : target!,
+      typeOnly: type !== undefined,
+    }),
+  );
 }
 
 function folderOf(path: string): string {
@@ -33,8 +37,15 @@ function folderOf(path: string): string {
 
 const isToolbox = (folder: string) => (toolboxes as readonly string[]).includes(folder);
 
-/** Storage writes and reads the stages' own tables: it knows what their rows are made of. */
-const tables = new Set(["measures/column.ts", "measures/columns.ts", "estimates/cells.ts", "estimates/cellsFromColumns.ts"]);
+/** Storage writes and reads the stages' own tables and lists: it knows what their rows are made of. */
+const tables = new Set([
+  "measures/column.ts",
+  "measures/columns.ts",
+  "estimates/cells.ts",
+  "estimates/cellsFromColumns.ts",
+  "phonology/kana.ts",
+  "phonology/reading.ts",
+]);
 
 describe("the way of the data", () => {
   test("finds the imports it is about to judge", () => {
@@ -62,14 +73,19 @@ describe("the way of the data", () => {
     const bound = new Set<string>(browserFolders);
     const wrong = imports.filter(
       ({ folder, target, typeOnly }) =>
-        bound.has(folder) && !typeOnly && (target.startsWith("node:") || ["storage", "workers", "cli", "publish", "datasets"].includes(folderOf(target))),
+        bound.has(folder) &&
+        !typeOnly &&
+        (target.startsWith("node:") ||
+          ["storage", "workers", "cli", "publish", "datasets"].includes(folderOf(target))),
     );
     expect(wrong.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
   });
 
   test("only the storage toolbox, the site and the command line touch the disk", () => {
     const allowed = ["storage", "publish", "cli", "workers", ""];
-    const wrong = imports.filter(({ folder, target }) => /^node:fs/.test(target) && !allowed.includes(folder));
+    const wrong = imports.filter(
+      ({ folder, target }) => /^node:fs/.test(target) && !allowed.includes(folder),
+    );
     expect(wrong.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
   });
 

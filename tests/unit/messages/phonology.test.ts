@@ -6,10 +6,10 @@ import {
 } from "../../../src/messages/phonology.ts";
 
 test("textWithoutReading(stretches) names every stretch and both ways out", () => {
-  const message = textWithoutReading(["iPhone", "仔"]);
+  const { message, wayOut } = textWithoutReading(["iPhone", "仔"]);
   expect(message).toContain('"iPhone", "仔"');
-  expect(message).toMatch(/lexicon/u);
-  expect(message).toMatch(/the utterance its reading/u);
+  expect(wayOut).toMatch(/lexicon/u);
+  expect(wayOut).toMatch(/the utterance its reading/u);
 });
 
 test("lexicon messages start with file and line and end with what to do", () => {

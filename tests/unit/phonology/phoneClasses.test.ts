@@ -13,8 +13,9 @@ test("phoneClasses put every consonant but cl into exactly one manner class", ()
     ).toHaveLength(1);
 });
 
-test("phoneClasses split all phones into voiced, voiceless and pause", () => {
-  const all = [...phoneClasses.voiced, ...phoneClasses.voiceless, ...phoneClasses.pause];
+test("phoneClasses split all phones into voiced, voiceless, the closure of geminates and pause", () => {
+  const { voiced, voiceless, geminate, pause } = phoneClasses;
+  const all = [...voiced, ...voiceless, ...geminate, ...pause];
   expect([...all].sort()).toEqual([...phones].sort());
 });
 
@@ -25,7 +26,8 @@ test("expandSelector(list) joins phones and classes, each once, in the order of 
 test("matchesPhone(phone, selector) accepts the phone itself, a class and pause", () => {
   expect(matchesPhone("t", "t")).toBe(true);
   expect(matchesPhone("t", "voiceless")).toBe(true);
-  expect(matchesPhone("cl", "voiceless")).toBe(true);
+  expect(matchesPhone("cl", "voiceless")).toBe(false);
+  expect(matchesPhone("cl", "voiceless,geminate")).toBe(true);
   expect(matchesPhone("pause", "voiceless")).toBe(false);
   expect(matchesPhone("pause", "pause")).toBe(true);
   expect(matchesPhone("ts", "t")).toBe(false);
