@@ -34,13 +34,17 @@ const lowRateHz = 4000;
  * a small charge an octave; then the lag is refined on the full-rate signal with a parabola through three lags.
  */
 export function trackF0(samples: Float32Array, options: F0Options): F0Track {
+  return trackF0WithoutRumble(highPass(samples, options.sampleRateHz, options.minHz), options);
+}
+
+/** The same for a recording whose rumble is already taken off. */
+export function trackF0WithoutRumble(clean: Float32Array, options: F0Options): F0Track {
   const { sampleRateHz, hopMs, minHz, maxHz } = options;
   const factor = Math.max(1, Math.floor(sampleRateHz / lowRateHz));
-  const clean = highPass(samples, sampleRateHz, minHz);
   const low = decimate(clean, factor);
   const lowRate = sampleRateHz / factor;
   const hop = (hopMs * sampleRateHz) / 1000;
-  const frames = Math.max(0, Math.floor(samples.length / hop));
+  const frames = Math.max(0, Math.floor(clean.length / hop));
   const periodicity = new Float32Array(frames);
   const f0Hz = new Float32Array(frames).fill(Number.NaN);
   const correlator = createCorrelator({ sampleRateHz: lowRate, windowMs, minHz, maxHz });

@@ -10,8 +10,7 @@ const periodicityDb = 25;
 /**
  * How far the true edge may lie from `edgeMs`, one standard deviation in ms: the spread of spectral change (three band
  * levels and periodicity) within ±30 ms about the edge, after the least change was taken off. A sharp burst at the
- * edge gives about 5, a glide or an edge beside the change up to 17 (no change in particular). Never below half a
- * frame. Own measure, no published source.
+ * edge gives about 5, a glide 17 (change everywhere alike), an edge set beside the change up to 30. Never below half a frame. Own measure, no published source.
  */
 export function edgeErrorMs(frames: VoicingFrames, edgeMs: number): number {
   const centre = edgeMs / hopMs;
@@ -33,8 +32,7 @@ export function edgeErrorMs(frames: VoicingFrames, edgeMs: number): number {
     spread += weight * ((first + i - centre) * hopMs) ** 2;
   });
   const flat = reachMs / Math.sqrt(3);
-  if (!(total > 0)) return flat;
-  return Math.min(flat, Math.max(hopMs / 2, Math.sqrt(spread / total)));
+  return total > 0 ? Math.max(hopMs / 2, Math.sqrt(spread / total)) : flat;
 }
 
 function changeAt(frames: VoicingFrames, t: number): number {

@@ -69,7 +69,7 @@ export function measureFormants(
   ceilingHz: number,
   f0Hz: number | null,
   vowel: Vowel | null = null,
-  frames = 4,
+  frames = 3,
 ): Formants {
   if (endMs - startMs < 25) return none("too-short");
   const tracks: number[][] = [[], [], []];

@@ -1,6 +1,6 @@
 import { bandLevels } from "../../signals/bandLevels.ts";
 import { highPass } from "../../signals/highPass.ts";
-import { trackF0 } from "../../signals/trackF0.ts";
+import { trackF0WithoutRumble } from "../../signals/trackF0.ts";
 
 /** Sample rate every acoustic measure works at. */
 export const sampleRateHz = 16_000;
@@ -32,14 +32,14 @@ export interface VoicingFrames {
 
 /** Analyses a whole recording (mono, 16 kHz, ±1). Values that are not finite count as 0. */
 export function analyseVoicing(samples: Float32Array): VoicingFrames {
-  const finite = onlyFinite(samples);
-  const { periodicity, f0Hz } = trackF0(finite, {
+  const clean = highPass(onlyFinite(samples), sampleRateHz, f0RangeHz.min);
+  const { periodicity, f0Hz } = trackF0WithoutRumble(clean, {
     sampleRateHz,
     hopMs,
     minHz: f0RangeHz.min,
     maxHz: f0RangeHz.max,
   });
-  const [lowDb, midDb, highDb] = bandLevels(highPass(finite, sampleRateHz, f0RangeHz.min), {
+  const [lowDb, midDb, highDb] = bandLevels(clean, {
     sampleRateHz,
     hopMs,
     windowMs: 25,
