@@ -28,11 +28,17 @@ export interface PhonePair {
   readonly short: SideDurations;
 }
 
+/** Long and short tokens of one speaker and phone, both sides occupied; `phone` counts the pairs from 0. */
+export interface DurationStratum extends Stratum {
+  readonly long: Readonly<DurationSums>;
+  readonly short: Readonly<DurationSums>;
+}
+
 /** What one row of ratios is made from. Phones without tokens on both sides are left out and named. */
 export interface LengthGroup {
   readonly label: (dim: Dim) => string | null;
   readonly pairs: readonly PhonePair[];
-  readonly strata: readonly Stratum[];
+  readonly strata: readonly DurationStratum[];
   readonly onesided: readonly string[];
 }
 
@@ -81,7 +87,7 @@ interface SpeakerSums {
 
 function pairUp(phones: ReadonlyMap<string, { long?: Side; short?: Side }>) {
   const pairs: PhonePair[] = [];
-  const strata: Stratum[] = [];
+  const strata: DurationStratum[] = [];
   const onesided: string[] = [];
   for (const [phone, { long, short }] of phones) {
     if (!long || !short) {

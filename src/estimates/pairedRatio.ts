@@ -40,24 +40,14 @@ type Spreads = ReadonlyMap<string, { readonly variance: number; readonly df: num
  * Null when no stratum has spread enough to say how certain the ratio is.
  */
 export function pairedRatio(strata: readonly Stratum[], level: number): PairedRatio | null {
-  const spreads = pooledSpreads(strata);
-  if (spreads === null) return null;
-  const speakers = [...new Set(strata.map((stratum) => stratum.speaker))];
-  const perSpeaker = speakers.map((speaker) =>
-    combine(
-      strata.filter((stratum) => stratum.speaker === speaker),
-      spreads,
-    ),
-  );
-  const weights = perSpeaker.map((one) => one.weight);
-  const values = perSpeaker.map((one) => one.value);
-  const all = combine(strata, spreads);
+  const differences = speakerDifferences(strata);
+  if (differences === null) return null;
+  const { speakers, values, weights, within, all } = differences;
   const independent = expInterval(all.value, tMultiplier(level, all.df) * Math.sqrt(all.variance));
   const estimate = Math.exp(all.value);
   if (speakers.length < 2)
     return { estimate, ...independent, speakers: 1, method: "one-speaker", equalWeight: null };
 
-  const within = perSpeaker.map((one) => one.variance);
   const spread = clusteredMean({ values, weights, within });
   const half = tMultiplier(level, spread.df) * Math.sqrt(spread.variance);
   const even = clusteredMean({ values, weights: values.map(() => 1), within });
@@ -68,6 +58,32 @@ export function pairedRatio(strata: readonly Stratum[], level: number): PairedRa
     speakers: speakers.length,
     method: "clustered",
     equalWeight: { estimate: Math.exp(even.estimate), ...expInterval(even.estimate, evenHalf) },
+  };
+}
+
+/** Mean log difference of each speaker with its weight and token variance, and of all strata together. */
+export interface SpeakerDifferences {
+  readonly speakers: readonly number[];
+  readonly values: readonly number[];
+  readonly weights: readonly number[];
+  readonly within: readonly number[];
+  readonly all: { readonly value: number; readonly variance: number; readonly df: number };
+}
+
+/** Null when no stratum has spread enough. */
+export function speakerDifferences(strata: readonly Stratum[]): SpeakerDifferences | null {
+  const spreads = pooledSpreads(strata);
+  if (spreads === null) return null;
+  const bySpeaker = new Map<number, Stratum[]>();
+  for (const stratum of strata)
+    bySpeaker.set(stratum.speaker, [...(bySpeaker.get(stratum.speaker) ?? []), stratum]);
+  const perSpeaker = [...bySpeaker.values()].map((own) => combine(own, spreads));
+  return {
+    speakers: [...bySpeaker.keys()],
+    values: perSpeaker.map((one) => one.value),
+    weights: perSpeaker.map((one) => one.weight),
+    within: perSpeaker.map((one) => one.variance),
+    all: combine(strata, spreads),
   };
 }
 

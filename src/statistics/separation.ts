@@ -31,6 +31,31 @@ export function areaUnderCurve(high: ArrayLike<number>, low: ArrayLike<number>):
 }
 
 /**
+ * Variance of `areaUnderCurve` for independent tokens; 0 for groups quite apart, NaN for fewer than two tokens in one.
+ * Source: DeLong E. R., DeLong D. M. & Clarke-Pearson D. L. (1988) Biometrics 44:837–845.
+ */
+export function areaVariance(high: ArrayLike<number>, low: ArrayLike<number>): number {
+  const area = areaUnderCurve(high, low);
+  // Placement of each high value among the low ones, and of each low one among the high ones.
+  return placementVariance(high, low, area) + placementVariance(low, high, 1 - area);
+}
+
+function placementVariance(of: ArrayLike<number>, among: ArrayLike<number>, mean: number): number {
+  let total = 0;
+  for (let v = 0; v < among.length; v++) total += among[v]!;
+  let below = 0;
+  let n = 0;
+  let squares = 0;
+  for (let v = 0; v < of.length; v++) {
+    const ties = v < among.length ? among[v]! : 0;
+    squares += of[v]! * ((below + ties / 2) / total - mean) ** 2;
+    n += of[v]!;
+    below += ties;
+  }
+  return squares / (n - 1) / n;
+}
+
+/**
  * The cut that keeps the two groups apart best, each group counting the same however large (Youden W. J. (1950)
  * Cancer 3:32–35). Between two occupied values the cut lies half way; null when a group is empty.
  */

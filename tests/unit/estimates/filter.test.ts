@@ -6,7 +6,7 @@ import { sampleTokens } from "./sampleTokens.ts";
 
 const tokens = sampleTokens(3000, 4, 1);
 const cells = cellsFromTokens(tokens);
-const voiceless = ["k", "s", "t", "cl"];
+const voiceless = ["k", "s", "t"];
 
 /** Each filter beside the same question asked of every token. */
 const questions: readonly (readonly [Filter, (token: CellToken) => boolean])[] = [
