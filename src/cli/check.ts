@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import { type CheckReport, checkDataset } from "../checkDataset.ts";
 import { openDataset } from "../datasets/openDataset.ts";
 import type { OnProgress } from "../progress.ts";
+import { loadReader } from "../storage/loadReader.ts";
 import { checkText } from "./checkText.ts";
 import { progressLine } from "./progress.ts";
 
@@ -10,6 +11,8 @@ export interface CheckOptions {
   readonly format: "text" | "json";
   /** Path of a dataset.json kept outside the folder. */
   readonly card?: string;
+  /** Path of the user's own readings. */
+  readonly lexicon?: string;
   /** Show every problem; else the first 20 of each rule. JSON holds all anyway. */
   readonly all: boolean;
 }
@@ -17,6 +20,7 @@ export interface CheckOptions {
 interface CheckFlags {
   readonly format: CheckOptions["format"];
   readonly card?: string;
+  readonly lexicon?: string;
   readonly all?: true;
 }
 
@@ -34,11 +38,12 @@ export function registerCheck(program: Command): void {
         .default("text"),
     )
     .option("--card <file>", "a dataset.json kept outside the dataset folder")
+    .option("--lexicon <file>", "your own readings: word, tab, kana, and if known tab and accent")
     .option("--all", "show every problem, not the first 20 of each kind")
     .addHelpText("after", "\nExample:\n  morascope check jsut-labels --format json\n")
-    .action(async (folder: string, { format, card, all }: CheckFlags) => {
+    .action(async (folder: string, { all, ...flags }: CheckFlags) => {
       const { onProgress, stop } = progressLine(process.stderr);
-      const options = { folder, format, all: all === true, ...(card === undefined ? {} : { card }) };
+      const options = { folder, all: all === true, ...flags };
       const write = (text: string) => process.stdout.write(text);
       process.exitCode = await check(options, write, onProgress).finally(stop);
     });
@@ -46,13 +51,13 @@ export function registerCheck(program: Command): void {
 
 /** Checks a dataset and writes the report. Resolves to the exit code: 1 when a problem leaves something out, else 0. */
 export async function check(
-  { folder, format, card, all }: CheckOptions,
+  { folder, format, card, lexicon, all }: CheckOptions,
   write: (text: string) => void,
   onProgress: OnProgress,
 ): Promise<0 | 1> {
   const dataset = await openDataset(folder, card === undefined ? {} : { card });
   try {
-    const report = await checkDataset(dataset, onProgress);
+    const report = await checkDataset(dataset, { loadReader: () => loadReader(lexicon ?? null), onProgress });
     write(format === "json" ? `${JSON.stringify(report, null, 2)}\n` : checkText(report, all));
     return exitCode(report);
   } finally {

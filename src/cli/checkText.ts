@@ -8,7 +8,7 @@ const shownPerRule = 20;
 const labelWidth = 16;
 
 /** The card and the problems for people: problems by rule, those that leave something out first. */
-export function checkText({ card, phones, problems }: CheckReport, all: boolean): string {
+export function checkText({ card, phones, readings, problems }: CheckReport, all: boolean): string {
   const rows: (readonly [string, string])[] = [
     ["version", card.version ?? ""],
     ["licence", card.licence.url === null ? card.licence.name : `${card.licence.name} (${card.licence.url})`],
@@ -17,10 +17,10 @@ export function checkText({ card, phones, problems }: CheckReport, all: boolean)
     ["layout", `${card.layout}: ${card.recognisedBy}`],
     ["speakers", wording.speakersLine(card)],
     ["recordings", wording.audioLine(card)],
-    ["readings", wording.readingsLine(card)],
+    ["readings", wording.readingsLine(card, readings)],
     ...(card.labelSets.length === 0 ? [["labels", "none"] as const] : []),
     ...card.labelSets.flatMap((set) => [
-      ["labels", wording.labelSetLine(set, phones[set.id] ?? 0)] as const,
+      ["labels", wording.labelSetLine(set, phones[set.id] ?? 0, card.synthetic)] as const,
       ["", set.note] as const,
     ]),
     ["may be published", wording.redistributionLine(card.redistribution)],

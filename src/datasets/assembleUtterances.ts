@@ -1,4 +1,4 @@
-import { audioPartOutside } from "../messages/audio.ts";
+import { type AudioWording, audioPartOutside } from "../messages/audio.ts";
 import {
   audioMissing,
   audioMissingLabelled,
@@ -61,7 +61,11 @@ export function assembleUtterances(
     const labels = duration === null ? given : fittingLabels(given, duration, draft.id, context);
     const reported = draft.audio !== null && audio === null;
     if (!isMeasurable({ ...draft, audio }, labels, reported, context)) continue;
-    if (audio !== null && duration !== null) used.set(audio, duration.fileSec);
+    if (audio !== null && duration !== null) {
+      if (duration.remark !== null && !used.has(audio))
+        context.report({ ...duration.remark, excluded: false }, audio);
+      used.set(audio, duration.fileSec);
+    }
     const { stem: _, ...rest } = draft;
     const text = draft.text === "" ? null : draft.text;
     if (text !== null && markup.test(text))
@@ -79,12 +83,20 @@ export function assembleUtterances(
   };
 }
 
+interface UsableAudio {
+  /** Length of the part that is the utterance. */
+  readonly durationSec: number;
+  readonly fileSec: number;
+  readonly exact: boolean;
+  readonly remark: AudioWording | null;
+}
+
 /** Lengths of the draft's part and file; null, and reported, when the recording or the part asked for cannot be used. */
 function usableDuration(
   { id, audio, audioStartSec, audioEndSec, file, line }: DraftUtterance,
   durationOf: ReturnType<typeof audioDurations>,
   { report }: LayoutContext,
-): { durationSec: number; fileSec: number; exact: boolean } | null {
+): UsableAudio | null {
   if (audio === null) return null;
   const found = durationOf(audio);
   if (found.refused !== null) {
@@ -94,7 +106,7 @@ function usableDuration(
   const fileSec = found.durationSec;
   const [start, end] = [audioStartSec ?? 0, audioEndSec ?? fileSec];
   if (start < fileSec && end <= fileSec + partToleranceSec)
-    return { durationSec: end - start, fileSec, exact: found.exact };
+    return { durationSec: end - start, fileSec, exact: found.exact, remark: found.remark };
   report({ ...audioPartOutside(start, end, fileSec), excluded: true }, file, line, id);
   return null;
 }

@@ -1,12 +1,18 @@
 import type { AudioWording } from "../messages/audio.ts";
-import { readAudioHeader } from "../storage/audioHeader.ts";
+import { extensionRemark, readAudioHeader } from "../storage/audioHeader.ts";
 import { AudioRefused } from "../storage/audioRefused.ts";
 import { sourceFromTree } from "../storage/audioSource.ts";
 import type { FileTree } from "../storage/fileTree.ts";
 
 /** Length of a recording by its header, or why it cannot be used. */
 export type AudioDuration =
-  | { readonly durationSec: number; readonly exact: boolean; readonly refused: null }
+  | {
+      readonly durationSec: number;
+      readonly exact: boolean;
+      /** What a person should know of the file though it is used; null for nothing. */
+      readonly remark: AudioWording | null;
+      readonly refused: null;
+    }
   | { readonly durationSec: null; readonly refused: AudioWording };
 
 /** Looks up the length of the tree's recordings; each header is read once. */
@@ -22,8 +28,8 @@ export function audioDurations(tree: FileTree): (path: string) => AudioDuration 
 
 function readDuration(tree: FileTree, path: string, sizeBytes: number): AudioDuration {
   try {
-    const { durationSec, exact } = readAudioHeader(sourceFromTree(tree, path, sizeBytes));
-    return { durationSec, exact, refused: null };
+    const { durationSec, exact, format } = readAudioHeader(sourceFromTree(tree, path, sizeBytes));
+    return { durationSec, exact, remark: extensionRemark(path, format), refused: null };
   } catch (error) {
     if (error instanceof AudioRefused) return { durationSec: null, refused: error.wording };
     throw error;

@@ -1,27 +1,22 @@
 import type { DatasetCard, LabelSetCard, Redistribution } from "../datasets/types.ts";
 
 /** Wording of what `morascope check` prints. */
-export const audioWithoutReading = (count: number) => ({
-  rule: "reading-from-text",
-  message: `${count === 1 ? "1 recording has" : `${count} recordings have`} neither labels nor a reading; the reading has to be made from the text with a dictionary.`,
-  wayOut: "Nothing need be done. A reading column in katakana is surer where names and rare words are read.",
-});
-
 export const noProblems = "No problems found.";
 
 export const moreProblems = (count: number): string => `… and ${count} more of these; --all shows them.`;
 
 /** One sentence on a label set: counts, formats and where everything comes from. */
-export function labelSetLine(set: LabelSetCard, phones: number): string {
+export function labelSetLine(set: LabelSetCard, phones: number, synthetic: boolean): string {
+  const byPeople = synthetic ? "known from how the speech was made" : "annotated by people";
   const times =
     set.timeBasis === "aligned"
       ? `placed by an aligner (grid ${step(set.timeGridMs)}, shortest ${step(set.timeFloorMs)})`
       : set.timeBasis === "annotated"
-        ? "placed or known by people"
+        ? byPeople
         : set.timeBasis;
   const devoicing = {
     none: "devoicing not marked",
-    annotated: "devoicing annotated by people",
+    annotated: `devoicing ${byPeople}`,
     measured: "devoicing measured",
     aligned: "devoicing chosen by an aligner",
     predicted: "devoicing predicted from text by a rule (no evidence about speech)",
@@ -44,9 +39,19 @@ export function speakersLine({ speakers, utterances }: DatasetCard): string {
   return `${count(speakers)}, with ${count(utterances)} ${utterances === 1 ? "utterance" : "utterances"}`;
 }
 
-export function readingsLine({ readings, utterances }: DatasetCard): string {
-  if (readings.utterances === 0) return "none";
-  return `${readings.utterances === utterances ? "all" : count(readings.utterances)} utterances, from ${readings.source}`;
+/** Where readings come from; a reading made from text is a prediction, and says so. */
+export function readingsLine(
+  { readings, utterances }: DatasetCard,
+  found: { predicted: number; none: number },
+): string {
+  const parts = [
+    readings.utterances === 0
+      ? ""
+      : `${readings.utterances === utterances ? "all utterances" : count(readings.utterances)} from ${readings.source}`,
+    found.predicted === 0 ? "" : `${count(found.predicted)} made from the text with a dictionary`,
+    found.none === 0 ? "" : `${count(found.none)} without`,
+  ];
+  return parts.filter((part) => part !== "").join("; ");
 }
 
 export function audioLine({ audioHours }: DatasetCard): string {

@@ -128,6 +128,13 @@ export const readingNotKana = (reading: string): DatasetWording => ({
   excluded: false,
 });
 
+export const kanaTakenAsPronounced = (count: number): DatasetWording => ({
+  rule: "kana-taken-as-pronounced",
+  message: `${count === 1 ? "1 text" : `${count} texts`} all in kana with は or へ inside a word were taken as pronounced: ハ and ヘ, not ワ and エ.`,
+  wayOut: "Where は or へ is the particle, write わ or え, as it is spoken.",
+  excluded: false,
+});
+
 export const fileEmpty = (): DatasetWording => ({
   rule: "file-empty",
   message: "The file is empty.",

@@ -1,4 +1,5 @@
 import { createReadStream } from "node:fs";
+import { open } from "node:fs/promises";
 import path from "node:path";
 import { Readable } from "node:stream";
 import { createGunzip } from "node:zlib";
@@ -25,6 +26,8 @@ export interface ArchiveLimits {
 }
 
 export const defaultArchiveLimits: ArchiveLimits = { maxUnpackedBytes: 1_500_000_000, maxFiles: 500_000 };
+
+const blockBytes = 512;
 
 export interface UnpackedArchive {
   /** Members by path relative to the archive's folder, `/` separated, NFC. */
@@ -69,6 +72,7 @@ class LimitReached extends Error {
 }
 
 async function readMembers(absolute: string, state: State): Promise<void> {
+  if (/\.tar$/i.test(absolute)) await checkEnd(absolute);
   const archive = extract();
   const unpacked = decompress(absolute);
   unpacked.on("error", (error) => archive.destroy(error));
@@ -88,6 +92,23 @@ async function readMembers(absolute: string, state: State): Promise<void> {
     }
   } finally {
     unpacked.destroy();
+  }
+}
+
+/** A tar ends with blocks of zeros. Compressed ones tell by themselves when they are cut; a bare one cut between members would pass. */
+async function checkEnd(absolute: string): Promise<void> {
+  const file = await open(absolute);
+  try {
+    const { size } = await file.stat();
+    const { buffer, bytesRead } = await file.read(
+      Buffer.alloc(blockBytes),
+      0,
+      blockBytes,
+      Math.max(0, size - blockBytes),
+    );
+    if (bytesRead < blockBytes || buffer.some((byte) => byte !== 0)) throw new Error("its end is missing");
+  } finally {
+    await file.close();
   }
 }
 

@@ -127,6 +127,12 @@ test("recordings that are empty, cut short, not sound or of impossible rate are 
   expectHelpful(dataset);
 });
 
+test("a recording under another format's name is used and remarked", async () => {
+  const dataset = await openFolder({ "a.flac": wav, "a.txt": "か" });
+  expect(dataset.utterances).toHaveLength(1);
+  expect(dataset.problems).toMatchObject([{ rule: "audio-extension", file: "a.flac", excluded: false }]);
+});
+
 test("a recording that is not whole leaves its labels in use", async () => {
   const dataset = await openFolder({ "a.wav": wav.subarray(0, 1000), "a.txt": "か", "a.lab": lab });
   expect(dataset.utterances[0]).toMatchObject({ audio: null, labels: [{ path: "a.lab" }] });

@@ -1,4 +1,4 @@
-import { audioMissing } from "../../messages/datasets.ts";
+import { audioMissing, kanaTakenAsPronounced } from "../../messages/datasets.ts";
 import { kanaReading } from "../kanaReading.ts";
 import { readLines } from "../readLines.ts";
 import { kindOfFile } from "../speakerOfLabel.ts";
@@ -30,6 +30,7 @@ export const filePerSentence: Layout = {
     const names = countNames(files);
     const utterances = files.map((file) => readOne(context, file, texts.get(file) ?? null, names));
     reportTextsAlone(context, texts);
+    reportParticles(context, utterances);
     const readings = utterances.filter(({ reading }) => reading !== null).length;
     const readingSource = readings === 0 ? null : "texts that are all in kana, taken as pronounced";
     return layoutResult(utterances, { readingSource });
@@ -66,6 +67,15 @@ function readOne(
     file: textFile ?? carrier,
     line: lines[0]?.line ?? null,
   });
+}
+
+/** Kana as usually spelt writes the particle わ as は: taken as pronounced it would be ハ, which a person should know. */
+function reportParticles(context: LayoutContext, utterances: readonly DraftUtterance[]): void {
+  const doubtful = utterances.filter(
+    ({ text, reading }) => reading !== null && /[^\s、。][はへ]/.test(text ?? ""),
+  );
+  if (doubtful.length > 0)
+    context.report(kanaTakenAsPronounced(doubtful.length), doubtful[0]!.file, doubtful[0]!.line);
 }
 
 /** A text beside others that have their recordings, but without one of its own. */

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import { check } from "../../../src/cli/check.ts";
 import { noProblems } from "../../../src/messages/check.ts";
@@ -81,13 +82,39 @@ test("check shows the first 20 problems of a kind, all with --all, and everythin
   expect(report).toMatchObject({
     card: { id: "x", utterances: 1 },
     phones: { labels: 2 },
-    withoutReading: 0,
+    readings: { dataset: 1, predicted: 0, none: 0 },
   });
 });
 
-test("check says how many recordings need a reading from their text", async () => {
-  const { code, text } = await run({ "a.wav": wav, "a.txt": "漢字です", "dataset.json": card });
-  expect(text).toContain("1 recording has neither labels nor a reading");
+test("check reads texts without a reading by dictionary, and lists the words it cannot read with their utterance", async () => {
+  const { code, text } = await run({
+    "transcript_utf8.txt": "a:東京へ行きました。\nb:このzqxという語。\n",
+    "a.wav": wav,
+    "b.wav": wav,
+    "dataset.json": card,
+  });
+  expect(text).toContain("1 made from the text with a dictionary; 1 without");
+  expect(text).toContain("text-without-reading (1)");
+  expect(text).toContain('transcript_utf8.txt, line 2: No reading is known for "zqx"');
+  expect(code).toBe(1);
+});
+
+test("check reads a word of the user's lexicon", async () => {
+  let text = "";
+  const folder = tempFolder({
+    "transcript_utf8.txt": "b:このzqxという語。\n",
+    "b.wav": wav,
+    "dataset.json": card,
+  });
+  const lexicon = join(tempFolder({ "words.tsv": "zqx\tゼット\n" }), "words.tsv");
+  const code = await check(
+    { folder, lexicon, format: "text", all: false },
+    (part) => {
+      text += part;
+    },
+    () => {},
+  );
+  expect(text).toContain(noProblems);
   expect(code).toBe(0);
 });
 

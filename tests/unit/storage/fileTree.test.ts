@@ -127,6 +127,7 @@ test("openFileTree takes nothing from an archive with too many members", async (
 test.each([
   ["cut.tar.gz", (tar: Buffer) => gzipSync(tar).subarray(0, 60)],
   ["cut.tar", (tar: Buffer) => tar.subarray(0, 700)],
+  ["cut-between-members.tar", (tar: Buffer) => tar.subarray(0, tar.length - 1024)],
   ["noise.tar.xz", () => Buffer.alloc(2000, 7)],
   ["noise.tar", () => Buffer.alloc(2000, 7)],
 ])("openFileTree reports the damaged archive %s and takes nothing from it", async (name, spoil) => {

@@ -1,5 +1,9 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
-import { openFolder, rulesOf, wav } from "../openFolder.ts";
+import { openFolder, rulesOf } from "../openFolder.ts";
+
+const mp3 = readFileSync(join(import.meta.dirname, "../../storage/fixtures/tone.mp3"));
 
 const header = "client_id\tpath\tsentence\tup_votes\tage\tgender\taccents\n";
 const hash = (letter: string): string => letter.repeat(128);
@@ -8,10 +12,10 @@ test("common-voice reads validated.tsv, numbers the speakers and takes over noth
   const dataset = await openFolder({
     "ja/validated.tsv": `${header}${hash("a")}\tcommon_voice_ja_1.mp3\t"引用"のある文\t2\ttwenties\tfemale\t\n${hash("b")}\tcommon_voice_ja_2.mp3\tはい\t2\t\t\t\n${hash("a")}\tcommon_voice_ja_3.mp3\tいいえ\t2\ttwenties\tfemale\t\n`,
     "ja/train.tsv": header,
-    "ja/clips/common_voice_ja_1.mp3": wav,
-    "ja/clips/common_voice_ja_2.mp3": wav,
-    "ja/clips/common_voice_ja_3.mp3": wav,
-    "ja/clips/common_voice_ja_9.mp3": wav,
+    "ja/clips/common_voice_ja_1.mp3": mp3,
+    "ja/clips/common_voice_ja_2.mp3": mp3,
+    "ja/clips/common_voice_ja_3.mp3": mp3,
+    "ja/clips/common_voice_ja_9.mp3": mp3,
   });
   expect(dataset.card).toMatchObject({
     id: "common-voice",
@@ -32,7 +36,7 @@ test("common-voice joins train, dev and test where no validated list is there, e
     "train.tsv": header + row(1) + row(2),
     "test.tsv": header + row(2) + row(3),
     "invalidated.tsv": header + row(4),
-    ...Object.fromEntries([1, 2, 3, 4].map((clip) => [`clips/c_${clip}.mp3`, wav])),
+    ...Object.fromEntries([1, 2, 3, 4].map((clip) => [`clips/c_${clip}.mp3`, mp3])),
   });
   expect(dataset.utterances.map(({ id }) => id).sort()).toEqual(["c_1", "c_2", "c_3"]);
 });
@@ -40,7 +44,7 @@ test("common-voice joins train, dev and test where no validated list is there, e
 test("common-voice reports rows without clip, text or speaker and paths that lead outside", async () => {
   const dataset = await openFolder({
     "validated.tsv": `${header}${hash("a")}\tgone.mp3\t文\t\t\t\t\n${hash("a")}\t../../x.mp3\t文\t\t\t\t\n${hash("a")}\tc.mp3\t\t\t\t\t\n\tc.mp3\t文\t\t\t\t\n`,
-    "clips/c.mp3": wav,
+    "clips/c.mp3": mp3,
   });
   expect(rulesOf(dataset).slice(0, 4)).toEqual([
     "audio-missing validated.tsv:2",

@@ -69,3 +69,15 @@ test("file-per-sentence reports a recording without words, a text without record
   ]);
   expect(dataset.utterances.map(({ id }) => id)).toEqual(["1", "4"]);
 });
+
+test("file-per-sentence remarks kana with は inside a word, which may be the particle", async () => {
+  const dataset = await openFolder({
+    "1.wav": wav,
+    "1.txt": "これはみずです",
+    "2.wav": wav,
+    "2.txt": "はい へや",
+  });
+  expect(dataset.utterances.map(({ reading }) => reading)).toEqual(["コレハミズデス", "ハイ ヘヤ"]);
+  expect(rulesOf(dataset)).toEqual(["kana-taken-as-pronounced 1.txt:1"]);
+  expect(dataset.problems[0]!.excluded).toBe(false);
+});
