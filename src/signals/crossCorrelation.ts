@@ -47,17 +47,22 @@ export function createCorrelator(options: CorrelatorOptions): Correlator {
     for (let lag = lagMin; lag <= lagMax; lag++) {
       const first = (span - width - lag) >> 1;
       const second = first + lag;
-      let even = 0;
-      let odd = 0;
-      let i = 0;
-      for (; i + 1 < width; i += 2) {
-        even += local[first + i]! * local[second + i]!;
-        odd += local[first + i + 1]! * local[second + i + 1]!;
+      let p = 0;
+      let q = 0;
+      let r = 0;
+      let s = 0;
+      let i = first;
+      const end = first + width;
+      for (; i + 3 < end; i += 4) {
+        p += local[i]! * local[i + lag]!;
+        q += local[i + 1]! * local[i + 1 + lag]!;
+        r += local[i + 2]! * local[i + 2 + lag]!;
+        s += local[i + 3]! * local[i + 3 + lag]!;
       }
-      if (i < width) even += local[first + i]! * local[second + i]!;
+      for (; i < end; i++) p += local[i]! * local[i + lag]!;
       const a = squares[first + width]! - squares[first]! + energyFloor;
       const b = squares[second + width]! - squares[second]! + energyFloor;
-      correlation[lag - lagMin] = a > 0 && b > 0 ? (even + odd) / Math.sqrt(a * b) : 0;
+      correlation[lag - lagMin] = a > 0 && b > 0 ? (p + q + r + s) / Math.sqrt(a * b) : 0;
     }
   }
   return { lagMin, lagMax, correlation, measure };

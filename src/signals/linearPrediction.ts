@@ -26,25 +26,37 @@ export function createPredictor(order: number, longest: number): Predictor {
   const weights = new Float64Array(longest);
   const energies = new Float64Array(longest);
   const residuals = new Float64Array(longest);
+  const scaled = new Float64Array(longest);
   const matrix = new Float64Array(order * order);
   const right = new Float64Array(order);
 
   function accumulate(frame: Float64Array, count: number): number {
-    matrix.fill(0);
-    right.fill(0);
     let energy = 0;
-    for (let n = order; n < count; n++) {
-      const w = weights[n]!;
-      const x = frame[n]!;
-      energy += w * x * x;
-      for (let i = 0; i < order; i++) {
-        const scaled = w * frame[n - 1 - i]!;
-        right[i]! -= scaled * x;
-        const row = i * order;
-        for (let j = 0; j <= i; j++) matrix[row + j]! += scaled * frame[n - 1 - j]!;
-      }
+    for (let n = order; n < count; n++) energy += weights[n]! * frame[n]! * frame[n]!;
+    for (let i = 0; i < order; i++) {
+      for (let n = order; n < count; n++) scaled[n] = weights[n]! * frame[n - 1 - i]!;
+      right[i] = -dot(frame, order, count, order);
+      for (let j = 0; j <= i; j++) matrix[i * order + j] = dot(frame, order, count, order - 1 - j);
     }
     return energy;
+  }
+
+  /** Σ scaled[n]·frame[shift + n − from] over n = from … end − 1, in four sums. */
+  function dot(frame: Float64Array, from: number, end: number, shift: number): number {
+    const away = shift - from;
+    let a = 0;
+    let b = 0;
+    let c = 0;
+    let d = 0;
+    let n = from;
+    for (; n + 3 < end; n += 4) {
+      a += scaled[n]! * frame[n + away]!;
+      b += scaled[n + 1]! * frame[n + 1 + away]!;
+      c += scaled[n + 2]! * frame[n + 2 + away]!;
+      d += scaled[n + 3]! * frame[n + 3 + away]!;
+    }
+    for (; n < end; n++) a += scaled[n]! * frame[n + away]!;
+    return a + b + c + d;
   }
 
   function weighByEnergy(frame: Float64Array, count: number): void {
