@@ -1,11 +1,14 @@
 import { insidePath } from "../storage/fileTreePath.ts";
 import { stemOf, type TreeIndex } from "./treeIndex.ts";
 
-/** The recording called `stem` in or below `folder`, else the only one of that name anywhere; null when there is none. */
-export function findAudio(index: TreeIndex, stem: string, folder: string): string | null {
+/**
+ * The recording called `stem` in or below `folder`, else, unless `onlyBelow`, the only one of that name anywhere; null
+ * when there is none. Where each speaker has a folder, the same name in another's folder is another's recording.
+ */
+export function findAudio(index: TreeIndex, stem: string, folder: string, onlyBelow = false): string | null {
   const named = index.audioByStem.get(stem) ?? [];
   const below = named.filter((path) => folder === "" || path.startsWith(`${folder}/`));
-  return below[0] ?? (named.length === 1 ? named[0]! : null);
+  return below[0] ?? (named.length === 1 && !onlyBelow ? named[0]! : null);
 }
 
 /**

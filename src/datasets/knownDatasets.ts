@@ -31,7 +31,6 @@ const schema = v.strictObject({
         utterances: v.nullable(v.number()),
         note: v.string(),
       }),
-      readingNote: v.optional(v.string()),
       labelSets: v.array(labelSet),
       /** Where each fact comes from, by field. */
       sources: v.record(v.string(), v.string()),

@@ -1,3 +1,4 @@
+import { decodeText } from "../../storage/fileTreeText.ts";
 import { kanaReading } from "../kanaReading.ts";
 import { peekLines, readLines, shareMatching } from "../readLines.ts";
 import { speakerOfLabel } from "../speakerOfLabel.ts";
@@ -50,10 +51,12 @@ function findList(context: LayoutContext): string | null {
   const prefixes = new Set(numbers.map((match) => match?.[1] ?? ""));
   if (labels.length === 0 || audio.length > 0 || numbers.includes(null) || prefixes.size !== 1) return null;
   const highest = numbers.reduce((most, match) => Math.max(most, Number(match![2])), 0);
-  return (
-    texts.find((path) => {
-      if (!path.endsWith(".txt") || shareMatching(peekLines(context, path), kanaLine) < 0.95) return false;
-      return peekLines(context, path, Number.POSITIVE_INFINITY).length >= highest;
-    }) ?? null
-  );
+  return texts.find((path) => isKanaList(context, path, highest)) ?? null;
+}
+
+/** Whether the file is kana throughout and has a line for every number. */
+function isKanaList(context: LayoutContext, path: string, highest: number): boolean {
+  if (!path.endsWith(".txt") || shareMatching(peekLines(context, path), kanaLine) < 0.95) return false;
+  const { text } = decodeText(context.tree.read(path));
+  return text !== null && text.trimEnd().split("\n").length >= highest;
 }

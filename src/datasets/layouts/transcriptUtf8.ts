@@ -24,7 +24,7 @@ export const transcriptUtf8: Layout = {
   read(context) {
     const lists = context.index.texts.filter((path) => fileName.test(path));
     const marked = readMarkedReadings(context);
-    const utterances = lists.flatMap((list) => readList(context, list, marked.readings));
+    const utterances = lists.flatMap((list) => readList(context, list, marked.readings, lists.length > 1));
     return layoutResult(utterances, { readingSource: marked.source });
   },
 };
@@ -33,6 +33,7 @@ function readList(
   context: LayoutContext,
   list: string,
   readings: ReadonlyMap<string, MarkedReading>,
+  onlyBelow: boolean,
 ): DraftUtterance[] {
   const folder = folderOf(list);
   const parts = folder.split("/").filter((part) => part !== "");
@@ -48,7 +49,8 @@ function readList(
     }
     const id = bySpeaker ? `${speaker}/${style}/${stem}` : stem;
     const marked = readings.get(stem);
-    if (marked !== undefined && marked.reading === null)
+    const reading = marked?.reading ?? null;
+    if (marked !== undefined && reading === null)
       context.report(readingNotKana(marked.marked), marked.file, marked.line, id);
     return draft({
       id,
@@ -56,9 +58,9 @@ function readList(
       speaker,
       style,
       text: text.slice(colon + 1).trim(),
-      reading: marked?.reading ?? null,
-      accentReading: marked?.reading === undefined || marked.reading === null ? null : marked.marked,
-      audio: findAudio(context.index, stem, folder),
+      reading,
+      accentReading: reading === null ? null : marked!.marked,
+      audio: findAudio(context.index, stem, folder, onlyBelow),
       file: list,
       line,
     });

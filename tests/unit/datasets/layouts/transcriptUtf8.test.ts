@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { openFolder, rulesOf, wav } from "../openFolder.ts";
+import { lab, openFolder, rulesOf, wav } from "../openFolder.ts";
 
 test("transcript-utf8 reads one reader's parts: the folder is the style", async () => {
   const dataset = await openFolder({
@@ -65,4 +65,35 @@ test("transcript-utf8 reports lines without an id and goes on", async () => {
     "line-not-understood transcript_utf8.txt:2",
     "line-not-understood transcript_utf8.txt:3",
   ]);
+});
+
+test("transcript-utf8 keeps two kinds of labels beside each recording as two sets, named by their folders", async () => {
+  const files: Record<string, string | Uint8Array> = {};
+  for (const speaker of ["s1", "s2"]) {
+    const folder = `jvs_ver1/${speaker}/parallel100`;
+    files[`${folder}/transcripts_utf8.txt`] = "V_001:か\n";
+    files[`${folder}/wav24kHz16bit/V_001.wav`] = wav;
+    files[`${folder}/lab/mon/V_001.lab`] = lab;
+    files[`${folder}/lab/ful/V_001.lab`] = "0 1000000 xx^xx-a+xx=xx/A:xx+xx+xx/B:xx\n";
+  }
+  const { card, utterances, problems } = await openFolder(files);
+  expect(card.labelSets.map(({ id, format, utterances: n }) => [id, format, n])).toEqual([
+    ["ful", "full-context", 2],
+    ["mon", "start-end-phone", 2],
+  ]);
+  expect(utterances[1]!.labels.map(({ path }) => path)).toEqual([
+    "jvs_ver1/s2/parallel100/lab/ful/V_001.lab",
+    "jvs_ver1/s2/parallel100/lab/mon/V_001.lab",
+  ]);
+  expect(problems).toEqual([]);
+});
+
+test("transcript-utf8 never takes one speaker's recording for another's of the same name", async () => {
+  const dataset = await openFolder({
+    "s1/p/transcripts_utf8.txt": "V_001:か\n",
+    "s1/p/wav/V_001.wav": wav,
+    "s2/p/transcripts_utf8.txt": "V_001:か\n",
+  });
+  expect(dataset.utterances.map(({ id }) => id)).toEqual(["s1/p/V_001"]);
+  expect(rulesOf(dataset)).toEqual(["audio-missing s2/p/transcripts_utf8.txt:1"]);
 });
