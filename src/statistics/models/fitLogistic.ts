@@ -1,7 +1,8 @@
 import { didNotConverge, firthUsed, separation as separationText } from "../../messages/models.ts";
 import { checkLogistic } from "./checkLogistic.ts";
 import type { Design } from "./designMatrix.ts";
-import { logisticNewton, type NewtonResult } from "./logisticNewton.ts";
+import { firthLogistic } from "./firthLogistic.ts";
+import type { NewtonResult } from "./logisticNewton.ts";
 import { logisticOrSeparated } from "./logisticOrSeparated.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
 import type { RegressionFit } from "./regressionFit.ts";
@@ -44,7 +45,7 @@ export function fitLogistic(
     else return cannotBeEstimated(separationText(found.separated), notices);
   }
   const firth = newton === null;
-  newton ??= logisticNewton(design.matrix, counts.successes, counts.trials, true);
+  newton ??= firthLogistic(design.matrix, counts.successes, counts.trials);
   if (!newton.bread || !newton.coefficients.every(Number.isFinite))
     return cannotBeEstimated(didNotConverge("The logistic model", newton.iterations), notices);
   const fit: LogisticFit = {

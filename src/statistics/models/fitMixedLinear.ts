@@ -7,6 +7,7 @@ import { minimiseWithScales } from "./minimiseWithScales.ts";
 import type { MixedFit } from "./mixedFit.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
 import { type ResponseOptions, responseOfRows } from "./responseOfRows.ts";
+import { settle } from "./settle.ts";
 
 export interface MixedLinearOptions extends ResponseOptions {
   /**
@@ -15,6 +16,9 @@ export interface MixedLinearOptions extends ResponseOptions {
    */
   readonly method?: "ML" | "REML";
 }
+
+/** Residual variation below this part of the whole is none: the groups and terms say everything. */
+const perfect = 1e-6;
 
 /** Where the search for the intercepts' standard deviations starts, in residual ones. */
 const startScale = 0.5;
@@ -53,16 +57,13 @@ export function fitMixedLinear(
   const start = new Float64Array(sizes.length).fill(startScale);
   const curvature = new Float64Array(sizes.length ** 2);
   for (const [j, size] of sizes.entries()) curvature[j * sizes.length + j] = startScale ** 2 / (4 * size);
-  const minimum = minimiseWithScales(
-    (scales) => objective(profile(scales), sizes.length),
-    start,
-    curvature,
-    sizes.length,
-    1e-12,
-  );
-  const at = profile(minimum.x);
+  const evaluate = (scales: Float64Array) => objective(profile(scales), sizes.length);
+  const minimum = minimiseWithScales(evaluate, start, curvature, sizes.length);
+  const home = settle(evaluate, minimum, sizes.length);
+  const x = home?.x ?? minimum.x;
+  const at = profile(x);
   const spread = centred.reduce((sum, value, i) => sum + found.counts[i]! * value * value, inside);
-  if (!at || at.residualVariance * found.tokens <= 1e-12 * spread)
+  if (!at || at.residualVariance * found.tokens <= perfect * spread)
     return cannotBeEstimated(perfectFit(), notices);
 
   const coefficients = Float64Array.from(at.coefficients);
@@ -72,8 +73,8 @@ export function fitMixedLinear(
     groups,
     Object.keys(intercepts),
     {
-      few: { sd: groups.few ? minimum.x[0]! * sd : 0, modes: at.modes.few },
-      many: { sd: minimum.x[sizes.length - 1]! * sd, modes: at.modes.many },
+      few: { sd: groups.few ? x[0]! * sd : 0, modes: at.modes.few },
+      many: { sd: x[sizes.length - 1]! * sd, modes: at.modes.many },
     },
     at.residualVariance,
   );
@@ -91,7 +92,7 @@ export function fitMixedLinear(
     counts: found.counts,
     iterations: minimum.iterations,
   };
-  return minimum.converged
+  return home?.settled
     ? { status: "ok", fit, notices }
     : {
         status: "not converged",

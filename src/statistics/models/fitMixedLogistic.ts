@@ -1,7 +1,6 @@
 import { didNotConverge, separationInMixedModel, variationUnbounded } from "../../messages/models.ts";
 import { invertPositiveDefinite } from "../linearAlgebra/invertPositiveDefinite.ts";
 import type { SparseRows } from "../linearAlgebra/sparseRows.ts";
-import { quadraticForm } from "../linearAlgebra/square.ts";
 import { checkGroups, type Intercepts } from "./checkGroups.ts";
 import { checkLogistic } from "./checkLogistic.ts";
 import { type CrossedGroups, rowsByGroup } from "./crossedGroups.ts";
@@ -11,10 +10,10 @@ import { groupVariances } from "./groupVariances.ts";
 import { type LaplaceProblem, laplaceProblem } from "./laplaceProblem.ts";
 import { logisticOrSeparated } from "./logisticOrSeparated.ts";
 import { minimiseWithScales } from "./minimiseWithScales.ts";
-import { mixedErrors } from "./mixedErrors.ts";
 import type { MixedFit } from "./mixedFit.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
 import { quadratureProblem } from "./quadratureProblem.ts";
+import { settle } from "./settle.ts";
 
 export interface MixedLogisticOptions {
   /**
@@ -65,10 +64,10 @@ export function fitMixedLogistic(
   const notices = [...design.notices, ...groups.notices];
   const curvature = startCurvature(laplace, start, groups.crossed, matrix);
   if (!curvature) return cannotBeEstimated(didNotConverge("The mixed logistic model", 0), notices);
-  const minimum = minimiseWithScales(evaluate, start, curvature, offset);
-  const errors = mixedErrors(evaluate, minimum, offset);
-  const at = evaluate(minimum.x);
-  const { x } = minimum;
+  const minimum = minimiseWithScales(evaluate, start, curvature, offset, 1e-7);
+  const home = settle(evaluate, minimum, offset);
+  const x = home?.x ?? minimum.x;
+  const at = evaluate(x);
   const modes = quadrature ? { few: new Float64Array(0), many: quadrature.modes } : laplace.modes;
   const sdFew = groups.few ? x[0]! : 0;
   const sdMany = x[offset - 1]!;
@@ -83,13 +82,13 @@ export function fitMixedLogistic(
     residualVariance,
   );
   notices.push(...variances.notices);
-  if (!errors || !x.every(Number.isFinite))
+  if (!home || !x.every(Number.isFinite))
     return cannotBeEstimated(didNotConverge("The mixed logistic model", minimum.iterations), notices);
   const fit: MixedFit = {
     design,
     method: points > 1 ? `adaptive quadrature with ${points} points` : "Laplace approximation",
     coefficients: x.slice(offset),
-    covariance: errors.covariance,
+    covariance: covarianceOf(home.inverse, offset),
     groupings: variances.groupings,
     residualVariance,
     residualShare: variances.residualShare,
@@ -100,8 +99,7 @@ export function fitMixedLogistic(
   };
   const runaway = variances.groupings.find((grouping) => grouping.standardDeviation > unboundedSd);
   if (runaway) return { status: "not converged", fit, reason: variationUnbounded(runaway.unit), notices };
-  const settled = minimum.converged && quadraticForm(errors.inverse, minimum.gradient) < 1e-5;
-  return settled
+  return home.settled
     ? { status: "ok", fit, notices }
     : {
         status: "not converged",
@@ -109,6 +107,16 @@ export function fitMixedLogistic(
         reason: didNotConverge("The mixed logistic model", minimum.iterations),
         notices,
       };
+}
+
+/** Covariance of the coefficients, from the inverse second derivatives of −2·log-likelihood in all parameters. */
+function covarianceOf(inverse: Float64Array, offset: number): Float64Array {
+  const n = Math.sqrt(inverse.length);
+  const k = n - offset;
+  return Float64Array.from(
+    { length: k * k },
+    (_, at) => 2 * inverse[(Math.floor(at / k) + offset) * n + (at % k) + offset]!,
+  );
 }
 
 /** A first inverse Hessian: what intercepts leave of the information, and the rough certainty of a spread of groups. */

@@ -13,7 +13,8 @@ export interface LaplaceProblem {
 }
 
 const mostSteps = 60;
-const settledGain = 1e-14;
+/** Gain of a further step, against the log-likelihood, at which the intercepts are settled: errors then are of its root. */
+const settledGain = 1e-22;
 
 /**
  * −2·log-likelihood of a logistic model with normal intercepts by Laplace's approximation: the intercepts are put

@@ -13,7 +13,7 @@ export function logisticOrSeparated(
 ): { readonly newton: NewtonResult } | { readonly separated: readonly string[] } {
   const levels = separatedLevels(design, successes, trials);
   if (levels.length > 0) return { separated: levels };
-  const newton = logisticNewton(design.matrix, successes, trials, false);
+  const newton = logisticNewton(design.matrix, successes, trials);
   if (newton.converged && newton.eta.every((eta) => Math.abs(eta) < suspiciousLogOdds)) return { newton };
   const separated = separatedCombinations(design, successes, trials, newton.eta, suspiciousLogOdds);
   return separated.length > 0 ? { separated } : { newton };

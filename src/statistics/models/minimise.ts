@@ -15,7 +15,7 @@ export interface Minimum {
 
 /**
  * Minimises by the BFGS method (Nocedal & Wright 2006, chapter 6): steps from an inverse Hessian that learns from
- * gradients, halved until they descend. Converged when a further step promises less than `tolerance`.
+ * gradients, of a length that descends and along which the slope has eased. Converged when a further step promises less than `tolerance`.
  */
 export function minimise(
   objective: Objective,
@@ -26,10 +26,10 @@ export function minimise(
 ): Minimum {
   const n = start.length;
   const inverse = Float64Array.from(inverseHessian);
-  let x = Float64Array.from(start);
+  let x: Float64Array = Float64Array.from(start);
   let { value, gradient } = objective(x);
   for (let iteration = 0; iteration < mostIterations; iteration++) {
-    let step = multiplyVector(inverse, gradient).map((s) => -s);
+    let step: Float64Array = multiplyVector(inverse, gradient).map((s) => -s);
     let slope = dot(step, gradient);
     if (!(slope < 0)) {
       inverse.fill(0);
@@ -38,20 +38,8 @@ export function minimise(
       slope = dot(step, gradient);
     }
     if (-slope <= 2 * tolerance) return result(true, iteration);
-    let scale = 1;
-    let next = { x, value: Number.POSITIVE_INFINITY, gradient };
-    for (let half = 0; half < 40; half++) {
-      const trial = x.map((value, i) => value + scale * step[i]!);
-      const found = objective(trial);
-      if (found.value <= value + 1e-4 * scale * slope) {
-        next = { x: trial, ...found };
-        break;
-      }
-      const bend = found.value - value - scale * slope;
-      const best = Number.isFinite(bend) && bend > 0 ? (-slope * scale * scale) / (2 * bend) : scale / 4;
-      scale = Math.min(scale / 2, Math.max(scale / 10, best));
-    }
-    if (!Number.isFinite(next.value)) return result(-slope < 1e-6, iteration);
+    const next = lineSearch(objective, x, value, step, slope);
+    if (!next) return result(-slope < 1e-6, iteration);
     update(
       inverse,
       next.x.map((value, i) => value - x[i]!),
@@ -64,6 +52,48 @@ export function minimise(
   function result(converged: boolean, iterations: number): Minimum {
     return { x, value, gradient, inverseHessian: inverse, converged, iterations };
   }
+}
+
+interface Found {
+  readonly x: Float64Array;
+  readonly value: number;
+  readonly gradient: Float64Array;
+}
+
+/** A point along `step` that meets Wolfe's conditions, or the best that descends; null when none does. */
+function lineSearch(
+  objective: Objective,
+  x: Float64Array,
+  value: number,
+  step: Float64Array,
+  slope: number,
+): Found | null {
+  let best: Found | null = null;
+  let low = 0;
+  let high = Number.POSITIVE_INFINITY;
+  let scale = 1;
+  for (let round = 0; round < 40; round++) {
+    const at = x.map((from, i) => from + scale * step[i]!);
+    const found = { x: at, ...objective(at) };
+    if (found.value <= value + 1e-4 * scale * slope) {
+      if (!best || found.value < best.value) best = found;
+      if (dot(found.gradient, step) >= 0.9 * slope) return found;
+      low = scale;
+    } else if (best && round > 8) {
+      return best;
+    } else {
+      high = scale;
+    }
+    if (high === Number.POSITIVE_INFINITY) {
+      scale *= 4;
+      continue;
+    }
+    const bend = found.value - value - scale * slope;
+    const lowest = scale === high && bend > 0 ? (-slope * scale * scale) / (2 * bend) : Number.NaN;
+    const inside = lowest > low + 0.1 * (high - low) && lowest < low + 0.5 * (high - low);
+    scale = inside ? lowest : low === 0 && !Number.isFinite(bend) ? high / 10 : (low + high) / 2;
+  }
+  return best;
 }
 
 function update(inverse: Float64Array, moved: Float64Array, turned: Float64Array): void {

@@ -24,8 +24,8 @@ describe("fitLogistic", () => {
   test("with Firth's correction of two groups adds half a token to every count", () => {
     const fit = okFit(fitLogistic(twoGroups, ...counts([0, 30], [40, 50]), { onSeparation: "firth" }));
     expect(fit.method).toBe("Firth");
-    expect(fit.coefficients[0]).toBeCloseTo(Math.log(0.5 / 40.5), 8);
-    expect(fit.coefficients[1]).toBeCloseTo(Math.log(30.5 / 20.5) - Math.log(0.5 / 40.5), 8);
+    expect(fit.coefficients[0]).toBeCloseTo(Math.log(0.5 / 40.5), 6);
+    expect(fit.coefficients[1]).toBeCloseTo(Math.log(30.5 / 20.5) - Math.log(0.5 / 40.5), 6);
   });
 
   test("method Firth also serves where nothing is separated", () => {

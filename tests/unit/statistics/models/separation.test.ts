@@ -83,7 +83,7 @@ describe("logisticOrSeparated", () => {
 test("separation returns a direction that is right on every row it names", () => {
   const design = designOf(columns, terms);
   const successes = outcome((i) => (x[i]! > 0 ? 1 : 0));
-  const { eta } = logisticNewton(design.matrix, successes, ones, false);
+  const { eta } = logisticNewton(design.matrix, successes, ones);
   const { rows, direction } = separation(design.matrix, successes, ones, eta, 10)!;
   expect(rows.length).toBe(size);
   expect(Math.abs(direction[4]!)).toBeGreaterThan(0);
