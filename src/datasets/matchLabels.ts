@@ -10,8 +10,8 @@ export interface LabelMatches {
 
 /**
  * Gives label files to utterances: the one whose recording lies beside it under the same name, else the one of that
- * name; where speakers or styles share names, the one whose speaker and style are folders of the label's path, else
- * the speaker and style that share most names with the label's folder.
+ * name. In a folder called as a speaker only that speaker's utterances count; where names still come twice, the one
+ * whose style is a folder of the label's path, else the speaker and style that share most names with its folder.
  */
 export function matchLabels(
   labels: readonly string[],
@@ -26,15 +26,25 @@ export function matchLabels(
       append(byStem, name, index);
   }
   const groups = numberGroups(drafts);
+  const speakers = new Set(drafts.flatMap(({ speaker }) => (speaker === null ? [] : [speaker])));
   const matched = new Map<string, number>();
   const unmatched: string[] = [];
   for (const [folder, paths] of groupByFolder(labels)) {
     const shared = countShared(paths, byStem, groups);
+    const parts = folder.split("/");
+    const inSpeakerFolder = parts.some((part) => speakers.has(part));
+    const isOwn = (index: number): boolean =>
+      !inSpeakerFolder || parts.includes(drafts[index]!.speaker ?? "");
     for (const path of paths) {
       const direct = beside.get(withoutExtension(path));
       const best =
         direct === undefined
-          ? bestOf(byStem.get(stemOf(path)) ?? [], folder, drafts, (index) => shared.get(groups[index]!) ?? 0)
+          ? bestOf(
+              (byStem.get(stemOf(path)) ?? []).filter(isOwn),
+              parts,
+              drafts,
+              (index) => shared.get(groups[index]!) ?? 0,
+            )
           : [direct];
       if (best.length === 1) matched.set(path, best[0]!);
       else if (best.length === 0) unmatched.push(path);
@@ -53,14 +63,12 @@ export function matchLabels(
 
 function bestOf(
   candidates: readonly number[],
-  folder: string,
+  parts: readonly string[],
   drafts: readonly DraftUtterance[],
   shared: (index: number) => number,
 ): readonly number[] {
   if (candidates.length < 2) return candidates;
-  const parts = folder.split("/");
-  const named = prefer(candidates, (index) => parts.includes(drafts[index]!.speaker ?? ""));
-  const styled = prefer(named, (index) => parts.includes(drafts[index]!.style ?? ""));
+  const styled = prefer(candidates, (index) => parts.includes(drafts[index]!.style ?? ""));
   const most = Math.max(...styled.map((index) => shared(index)));
   return styled.filter((index) => shared(index) === most);
 }

@@ -94,24 +94,28 @@ function reportTextsAlone(context: LayoutContext, texts: ReadonlyMap<string, str
   }
 }
 
-/** The text file of each recording: beside it, else the only one of that name. */
+/** The text file of each recording: beside it, else the only one of that name and speaker in a folder for texts. */
 function pairTexts(index: TreeIndex): Map<string, string> {
   const byPath = new Map<string, string>();
-  const byStem = new Map<string, string[]>();
+  const byKey = new Map<string, string[]>();
   for (const path of index.texts) {
     if (!path.endsWith(".txt")) continue;
     byPath.set(withoutExtension(path), path);
-    append(byStem, stemOf(path), path);
+    append(byKey, pairKey(path), path);
   }
   const pairs = new Map<string, string>();
   for (const carrier of carriers(index)) {
-    const named = byStem.get(stemOf(carrier));
-    const text =
-      byPath.get(withoutExtension(carrier)) ??
-      (named?.length === 1 && index.audioByStem.get(stemOf(carrier))?.length === 1 ? named[0] : undefined);
+    const alike = byKey.get(pairKey(carrier));
+    const text = byPath.get(withoutExtension(carrier)) ?? (alike?.length === 1 ? alike[0] : undefined);
     if (text !== undefined) pairs.set(carrier, text);
   }
   return pairs;
+}
+
+/** Name with its folders but for those that hold files of one kind: `wav/ann/1.wav` and `ann/txt/1.txt` are alike. */
+function pairKey(path: string): string {
+  const folders = folderOf(path).split("/");
+  return [...folders.filter((part) => part !== "" && !kindOfFile.test(part)), stemOf(path)].join("/");
 }
 
 function countNames(paths: readonly string[]): ReadonlyMap<string, number> {

@@ -35,3 +35,10 @@ test("matchLabels goes by style folder where there is one, and by a recording be
 test("matchLabels leaves a name nobody has unmatched", () => {
   expect(matchLabels(["labels/ann/X_1.lab"], drafts, none).unmatched).toEqual(["labels/ann/X_1.lab"]);
 });
+
+test("matchLabels never gives a label in one speaker's folder to another who alone has the name", () => {
+  const onlyAnn = [utterance("ann", "read", "V_1"), utterance("bob", "read", "V_2")];
+  const { matched, unmatched } = matchLabels(["labels/bob/V_1.lab", "labels/ann/V_1.lab"], onlyAnn, none);
+  expect([...matched]).toEqual([["labels/ann/V_1.lab", 0]]);
+  expect(unmatched).toEqual(["labels/bob/V_1.lab"]);
+});

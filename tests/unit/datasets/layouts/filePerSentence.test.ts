@@ -81,3 +81,19 @@ test("file-per-sentence remarks kana with は inside a word, which may be the pa
   expect(rulesOf(dataset)).toEqual(["kana-taken-as-pronounced 1.txt:1"]);
   expect(dataset.problems[0]!.excluded).toBe(false);
 });
+
+test("file-per-sentence pairs texts in folders of their own by speaker, never across speakers", async () => {
+  const dataset = await openFolder({
+    "wav/ann/1.wav": wav,
+    "txt/ann/1.txt": "はい",
+    "wav/bob/1.wav": wav,
+    "wav/bob/2.wav": wav,
+    "txt/bob/2.txt": "いいえ",
+    "txt/cat/1.txt": "ねこ",
+  });
+  expect(dataset.utterances.map(({ id, speaker, text }) => [id, speaker, text])).toEqual([
+    ["wav/ann/1", "ann", "はい"],
+    ["2", "bob", "いいえ"],
+  ]);
+  expect(rulesOf(dataset)).toEqual(["audio-without-line wav/bob/1.wav"]);
+});
