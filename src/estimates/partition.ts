@@ -17,13 +17,18 @@ export interface Partition {
 const tableLimit = 1 << 24;
 
 /** Sorts the selected cells into parts, one column after the other; parts that share their first dims stand side by side. */
-export function partition(cells: Cells, selection: Selection, dims: readonly Dim[]): Partition {
+export function partition(
+  cells: Cells,
+  selection: Selection,
+  dims: readonly Dim[],
+  limit = tableLimit,
+): Partition {
   const partOf = new Uint32Array(selection.length);
   let count = Math.min(1, selection.length);
   let codes: Uint32Array = new Uint32Array(0);
   for (const [depth, dim] of dims.entries()) {
     const { codes: column, labels } = cells.dimensions[dim];
-    const found = labels.length === 1 ? null : split(partOf, selection, column, count, labels.length);
+    const found = labels.length === 1 ? null : split(partOf, selection, column, count, labels.length, limit);
     codes = withColumn(codes, depth, found, count, labels.length);
     count = found?.length ?? count;
   }
@@ -37,8 +42,9 @@ function split(
   column: Uint16Array | Uint32Array,
   count: number,
   labels: number,
+  limit: number,
 ): ArrayLike<number> {
-  if (count * labels > tableLimit) return splitByMap(partOf, selection, column, labels);
+  if (count * labels > limit) return splitByMap(partOf, selection, column, labels);
   const newPart = new Uint32Array(count * labels);
   for (let i = 0; i < partOf.length; i++) {
     const key = partOf[i]! * labels + column[selection[i]!]!;

@@ -46,3 +46,12 @@ test("partition of no cells and by no columns", () => {
   expect(partition(cells, none, dims)).toMatchObject({ count: 0 });
   expect(partition(cells, selectCells(cells, []), [])).toMatchObject({ count: 1 });
 });
+
+test("partition gives the same parts by table and by map", () => {
+  const selection = selectCells(cells, []);
+  const byTable = partition(cells, selection, dims);
+  const byMap = partition(cells, selection, dims, 0);
+  expect(byMap.count).toBe(byTable.count);
+  expect([...byMap.partOf]).toEqual([...byTable.partOf]);
+  expect([...byMap.codes]).toEqual([...byTable.codes]);
+});
