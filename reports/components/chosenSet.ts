@@ -10,7 +10,7 @@ export function one(name: string, label: string, options: readonly ChoiceOption[
 export function setChoice({ sets }: Corpus, initial: string): Choice {
   return one(
     "set",
-    "Labels",
+    "Dataset and labels",
     sets.map(({ key, name }) => ({ value: key, label: name })),
     initial,
   );

@@ -2,6 +2,7 @@ import type { DatasetCard, LabelSetCard } from "../../src/datasets/types.ts";
 import type { Cells } from "../../src/estimates/cells.ts";
 import { readCells } from "../../src/publish/readCells.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
+import { setName } from "../../src/publish/setName.ts";
 
 /** One way of labelling one dataset; numbers are never added up across these. */
 export interface CorpusSet {
@@ -27,7 +28,7 @@ function setsOf(cards: readonly DatasetCard[]): CorpusSet[] {
       key: `${card.id}/${labels.id}`,
       dataset: card.id,
       labelSet: labels.id,
-      name: card.labelSets.length === 1 ? card.name : `${card.name}, ${labels.id}`,
+      name: setName(cards, card.id, labels.id),
       card,
       labels,
     })),

@@ -5,7 +5,7 @@ import { asImage } from "./asImage.ts";
 export interface Distribution {
   readonly name: string;
   readonly side: "short" | "long";
-  readonly histogram: ArrayLike<number>;
+  readonly histogram: Float64Array;
 }
 
 export interface DistributionPlotOptions {

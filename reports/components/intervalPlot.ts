@@ -10,6 +10,8 @@ export interface IntervalRow {
   readonly remark: string;
   /** True where the true value may be higher. */
   readonly atLeast?: boolean;
+  /** True where the estimate rests on too little to be compared: drawn faint. */
+  readonly thin?: boolean;
 }
 
 export interface IntervalPlotOptions {
@@ -31,6 +33,8 @@ export function intervalPlot(
   const { widthPx, label, domain, alternative, band, format } = options;
   const narrow = widthPx < 520;
   const known = rows.filter((row) => row.estimate !== null);
+  const fade = (row: IntervalRow) => (row.thin ? 0.35 : 1);
+  const inside = known.filter((row) => row.estimate! >= domain[0] && row.estimate! <= domain[1]);
   const order = { y: "name", stroke: "var(--first)" } as const;
   const picture = Plot.plot({
     width: widthPx,
@@ -46,16 +50,25 @@ export function intervalPlot(
       band
         ? Plot.rectX([band], { x1: "low", x2: "high", fill: "var(--wash-edge)", fillOpacity: 0.28 })
         : null,
-      Plot.ruleY(known, { ...order, x1: "low", x2: "high", strokeWidth: 2.5, strokeLinecap: "round" }),
-      Plot.dot(known, {
+      Plot.ruleY(known, {
+        ...order,
+        x1: "low",
+        x2: "high",
+        strokeWidth: 2.5,
+        strokeOpacity: fade,
+        strokeLinecap: "round",
+        clip: true,
+      }),
+      Plot.dot(inside, {
         x: "estimate",
         y: "name",
         r: 6.5,
         fill: "var(--first)",
+        fillOpacity: fade,
         stroke: "var(--sheet)",
         strokeWidth: 1.5,
       }),
-      Plot.text(known, {
+      Plot.text(inside, {
         x: "estimate",
         y: "name",
         dy: -15,

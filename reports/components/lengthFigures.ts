@@ -6,6 +6,7 @@ import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
 import {
   compareRatios,
   durationsSentence,
+  isFirm,
   ratioBasis,
   speakerRatiosSentence,
 } from "../../src/publish/sentences/ratios.ts";
@@ -91,7 +92,7 @@ const ratioAxis = { label: "times as long", format: (value: number) => formatRat
 function ratioRow({ name, row }: Named) {
   const { estimate, low, high } = row;
   const remark = `${formatCount(row.long.tokens)} : ${formatCount(row.short.tokens)} tokens`;
-  return { name, estimate, low, high, remark, atLeast: row.bound !== null };
+  return { name, estimate, low, high, remark, atLeast: row.bound !== null, thin: !isFirm(row) };
 }
 
 /** Ratios side by side, with the published values behind. */
@@ -117,8 +118,9 @@ export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast
       });
     }
     const finding = compareRatios(named);
+    const firm = named.filter(({ row }) => isFirm(row));
     const domain = domainOf(
-      named.flatMap(({ row }) => [row.low, row.high]),
+      (firm.length > 0 ? firm : named).flatMap(({ row }) => [row.low, row.high]),
       band,
     );
     const picture = intervalPlot(named.map(ratioRow), {
@@ -148,11 +150,12 @@ export function distributionFigure(corpus: Corpus, choices: Choices, contrast: C
   return live(choices, (widthPx) => {
     const { labels } = chosenSet(corpus, choices.get("set"));
     const options = lengthOptions(corpus, choices, contrast);
-    const found = distributionsOf(corpus.cells, options, order).slice(0, 20);
+    const found = distributionsOf(corpus.cells, options, order, 8);
     const overall = lengthRatios(corpus, options, []).rows[0];
     const asked = "How do the durations spread?";
     if (found.length === 0 || overall === undefined) {
-      const finding = "No sound here occurs both short and long.";
+      const finding =
+        "No sound here occurs often enough both short and long to show how its durations spread.";
       return figure({ id, question: asked, finding, picture: null, numbers: null });
     }
     const finding = durationsSentence(overall);

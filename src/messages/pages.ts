@@ -1,4 +1,4 @@
-import type { DatasetCard } from "../datasets/types.ts";
+import type { DatasetCard, LabelSetCard } from "../datasets/types.ts";
 
 /** English wording of the published pages that stands whatever the data say. */
 
@@ -27,31 +27,37 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
 export const careNotice =
   "These pages describe a corpus. They assess no speaker and no learner. Concerns about anyone’s hearing or speech belong with a licensed professional.";
 
-/** What a set of datasets cannot show, in whole sentences, the plainest first. */
-export function limitsOf(cards: readonly DatasetCard[]): string[] {
-  const limits: string[] = [];
-  const synthetic = cards.filter((card) => card.synthetic).map(({ name }) => name);
-  if (synthetic.length > 0)
-    limits.push(
-      `${synthetic.join(", ")}: the voice is made by a machine. Its numbers show how the pages work and nothing about Japanese.`,
-    );
-  for (const card of cards) {
-    for (const { id, devoicingBasis, timeBasis, timeFloorMs } of card.labelSets) {
-      const name = card.labelSets.length > 1 ? `${card.name} (${id})` : card.name;
-      if (devoicingBasis === null)
-        limits.push(`${name} does not mark which vowels are devoiced, so it says nothing about devoicing.`);
-      if (devoicingBasis === "predicted")
-        limits.push(
-          `${name}: its devoicing marks come from a text rule, the same for every speaker. They are shown as “predicted by rule” and are no evidence.`,
-        );
-      if (timeBasis === "aligned" && timeFloorMs !== null && timeFloorMs >= 10)
-        limits.push(
-          `${name}: an aligner placed the boundaries, and nothing it marks is shorter than ${timeFloorMs} ms. Short vowels may be shorter than shown, so ratios are “at least”.`,
-        );
-    }
-    if (card.speakers === 1)
-      limits.push(`${card.name} has one speaker: its intervals speak of this voice only.`);
-  }
-  limits.push("Read sentences are not conversation: in talk, vowels are devoiced and shortened differently.");
-  return limits;
+/** One way of labelling a dataset, with the name it has on the pages. */
+export interface NamedSet {
+  readonly name: string;
+  readonly card: DatasetCard;
+  readonly labels: LabelSetCard;
+}
+
+/** What these sets cannot show, in whole sentences, each limit once with the sets it holds for. */
+export function limitsOf(sets: readonly NamedSet[]): string[] {
+  const names = (holds: (set: NamedSet) => boolean) =>
+    sets
+      .filter(holds)
+      .map(({ name }) => name)
+      .join("; ");
+  const synthetic = names(({ card }) => card.synthetic);
+  const unmarked = names(({ labels }) => labels.devoicingBasis === null);
+  const ruled = names(({ labels }) => labels.devoicingBasis === "predicted");
+  const floored = sets.filter(
+    ({ labels }) => labels.timeBasis === "aligned" && (labels.timeFloorMs ?? 0) >= 10,
+  );
+  const alone = names(({ card }) => card.speakers === 1);
+  const floors = floored.map(({ name, labels }) => `${name} (${labels.timeFloorMs} ms)`).join("; ");
+  return [
+    synthetic &&
+      `The voice is made by a machine: ${synthetic}. Its numbers show how the pages work and nothing about Japanese.`,
+    unmarked && `Nothing about devoicing, because the labels do not mark it: ${unmarked}.`,
+    ruled &&
+      `How often vowels really are devoiced, because a text rule wrote the marks, the same for every speaker: ${ruled}. They are shown as “predicted by rule”.`,
+    floors &&
+      `How short the shortest sounds are, because an aligner marks nothing shorter than a floor: ${floors}. Where short vowels stand at it, ratios are “at least”.`,
+    alone && `Anything about other speakers, because one person speaks: ${alone}.`,
+    "How people talk: sentences read aloud are not conversation, where vowels are devoiced and shortened differently.",
+  ].filter((limit) => limit !== "");
 }

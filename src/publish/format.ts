@@ -50,3 +50,8 @@ export function joinWords(words: readonly string[], last = "and"): string {
   if (words.length < 2) return words.join("");
   return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
 }
+
+/** The text with its first letter in upper case, as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

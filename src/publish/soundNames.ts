@@ -54,10 +54,15 @@ export function kanaOf(phone: string): string {
   return kana[phone] ?? "";
 }
 
+/** IPA writes g with a letter of its own that looks the same. */
+function looksLike(ipa: string, phone: string): boolean {
+  return ipa.replace("ɡ", "g") === phone;
+}
+
 /** IPA with the romanised letter beside it where they differ: `i`, `ɯ (u)`, `ɕ (sh)`. */
 export function soundName(phone: string): string {
   const ipa = ipaOf(phone);
-  return ipa === phone || phone === "cl" || phone === "pause" ? ipa : `${ipa} (${phone})`;
+  return looksLike(ipa, phone) || phone === "cl" || phone === "pause" ? ipa : `${ipa} (${phone})`;
 }
 
 /** As it stands in a list of sounds to choose from: `sh · ɕ · シ`. */
@@ -65,5 +70,5 @@ export function soundOption(phone: string): string {
   if (phone === "pause") return "pause";
   if (phone === "cl") return "ッ (first part of a doubled consonant)";
   const ipa = ipaOf(phone);
-  return [phone, ipa === phone ? "" : ipa, kanaOf(phone)].filter(Boolean).join(" · ");
+  return [phone, looksLike(ipa, phone) ? "" : ipa, kanaOf(phone)].filter(Boolean).join(" · ");
 }

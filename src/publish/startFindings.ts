@@ -3,6 +3,7 @@ import type { RateRow } from "../estimates/rates.ts";
 import type { RatioRow } from "../estimates/ratios.ts";
 import type { Estimates } from "../estimates/runEstimates.ts";
 import { answerRates, answerRatios } from "./sentences/answers.ts";
+import { isFirm } from "./sentences/ratios.ts";
 import { soundName } from "./soundNames.ts";
 
 /** One row of a finding's small picture. */
@@ -95,6 +96,13 @@ function mark(row: RateRow | RatioRow, atLeast: boolean): FindingMark[] {
   return [{ name: soundName(String(row.by.phone)), estimate, low, high, atLeast }];
 }
 
+/** A small picture holds few rows: the sounds with most long tokens, in their order. */
+function mostFrequent(rows: readonly RatioRow[]): RatioRow[] {
+  const firm = rows.filter(isFirm).sort((a, b) => b.long.tokens - a.long.tokens);
+  const kept = new Set(firm.slice(0, 6));
+  return rows.filter((row) => kept.has(row));
+}
+
 /**
  * The questions a teacher asks first, each answered once for every way of labelling that can answer it.
  * A question nothing can answer is left out.
@@ -118,7 +126,7 @@ export function startFindings(estimates: Estimates, cards: readonly DatasetCard[
       dataset,
       labelSet,
       sentence: answerRatios(rows),
-      marks: rows.flatMap((row) => mark(row, row.bound !== null)),
+      marks: mostFrequent(rows).flatMap((row) => mark(row, row.bound !== null)),
     }));
     return [{ id, question: asked.question, link: asked.link, scale: "ratio", answers }];
   });

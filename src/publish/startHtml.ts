@@ -4,20 +4,16 @@ import { formatAmount, formatCount, joinWords } from "./format.ts";
 import { type Html, html } from "./html.ts";
 import { intervalSvg, ratioScale, shareScale } from "./intervalSvg.ts";
 import type { Run } from "./readResults.ts";
+import { setName } from "./setName.ts";
 import type { FindingAnswer, StartFinding } from "./startFindings.ts";
-
-/** A picture holds at most this many rows; the page behind the link shows them all. */
-const shownMarks = 8;
 
 function answerHtml(run: Run, finding: StartFinding, answer: FindingAnswer): Html {
   const several = finding.answers.length > 1;
-  const card = run.datasets.find(({ id }) => id === answer.dataset);
-  const name = card === undefined ? answer.dataset : card.name;
-  const set = (card?.labelSets.length ?? 1) > 1 ? `, ${answer.labelSet}` : "";
-  const marks = answer.marks.slice(0, shownMarks);
+  const name = setName(run.datasets, answer.dataset, answer.labelSet);
+  const marks = answer.marks;
   const scale = finding.scale === "share" ? shareScale : ratioScale(marks);
   const picture = marks.length === 0 ? null : intervalSvg(marks, scale, answer.sentence);
-  return html`<div class="answer">${several ? html`<h3>${name}${set}</h3>` : null}<p>${answer.sentence}</p>${picture}</div>`;
+  return html`<div class="answer">${several ? html`<h3>${name}</h3>` : null}<p>${answer.sentence}</p>${picture}</div>`;
 }
 
 function findingHtml(run: Run, finding: StartFinding): Html {
@@ -35,5 +31,8 @@ export function startHtml(run: Run, findings: readonly StartFinding[]): Html {
 
 /** What these datasets cannot show, as a list. */
 export function limitsHtml(cards: readonly DatasetCard[]): Html {
-  return html`<ul>${limitsOf(cards).map((limit) => html`<li>${limit}</li>`)}</ul>`;
+  const sets = cards.flatMap((card) =>
+    card.labelSets.map((labels) => ({ name: setName(cards, card.id, labels.id), card, labels })),
+  );
+  return html`<ul>${limitsOf(sets).map((limit) => html`<li>${limit}</li>`)}</ul>`;
 }

@@ -23,7 +23,7 @@ export function answerRates(where: string, rows: readonly RateRow[]): string {
     const names = joinWords(rows.map((row) => soundName(String(row.by.phone))));
     return `${where}, a text rule expects ${formatCount(marked)} of ${formatAmount(cases, "case")} of ${names} to be devoiced. That is predicted by rule; nobody listened.`;
   }
-  const alone = evidence[0]!.scope === "one speaker";
+  const alone = evidence.every((row) => row.scope === "one speaker");
   const who = alone
     ? "this one speaker devoices"
     : `${formatAmount(Math.max(...evidence.map((row) => row.speakers)), "speaker")} devoice`;
@@ -36,7 +36,9 @@ export function answerRates(where: string, rows: readonly RateRow[]): string {
 export function answerRatios(rows: readonly RatioRow[]): string {
   const long = rows.reduce((sum, row) => sum + row.long.tokens, 0);
   const named = rows.map((row) => ({ name: soundName(String(row.by.phone)), row }));
-  const whose = rows[0]?.scope === "one speaker" ? ", and nothing follows about other speakers" : "";
+  const whose = rows.every((row) => row.scope === "one speaker")
+    ? ", and nothing follows about other speakers"
+    : "";
   const what = rows[0]?.contrast === "gemination" ? "doubled consonant" : "long vowel";
   return `${compareRatios(named)} Counted on ${formatAmount(long, what)}${whose}.`;
 }

@@ -1,5 +1,5 @@
 import type { RateRow } from "../../estimates/rates.ts";
-import { formatAmount, formatCount, intervalName, percentRange, roundPercent } from "../format.ts";
+import { capital, formatAmount, formatCount, intervalName, percentRange, roundPercent } from "../format.ts";
 import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
 
 /** A row of rates under the name it has in the picture. */
@@ -24,10 +24,6 @@ function range({ low, high, level }: Measured): string {
   return `${intervalName(level)} ${percentRange(low, high)}`;
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 function whose(row: RateRow): string {
   return row.scope === "one speaker" ? "this one speaker" : formatAmount(row.speakers, "speaker");
 }
@@ -43,6 +39,9 @@ export function rateSentence({ words, plural }: Subject, row: RateRow): string {
   return `${capital(words)} ${plural ? "are" : "is"} devoiced in ${roundPercent(row.estimate)} of ${formatAmount(row.tokens, "case")} (${range(row)}; ${whose(row)}).`;
 }
 
+/** Fewest vowels for a rate to be ranked among others. */
+const enoughVowels = 10;
+
 /**
  * What several rates say beside one another: which is highest and lowest when their intervals stay apart, else that
  * the corpus does not tell them apart. The comparison is of separate intervals, so it errs on the side of "no difference".
@@ -57,20 +56,21 @@ export function compareRates(rows: readonly NamedRate[], subject: Subject): stri
     const cases = rows.reduce((sum, { row }) => sum + row.tokens, 0);
     return `The text rule expects ${formatCount(marked)} of ${formatAmount(cases, "case")} of ${subject.words} to be devoiced. This is predicted by rule, not a rate.`;
   }
-  const sorted = [...measured].sort((a, b) => b.row.estimate - a.row.estimate);
-  const top = sorted[0]!;
-  const bottom = sorted.at(-1)!;
-  const begin = (text: string) =>
-    top.row.scope === "one speaker" ? `In this one speaker, ${text}` : capital(text);
-  if (sorted.length === 1) return `${top.name}: ${rateSentence(subject, top.row)}`;
-  if (top.row.low > bottom.row.high) {
-    return begin(
-      `devoicing is most frequent for ${top.name} (${roundPercent(top.row.estimate)}) and least for ${bottom.name} (${roundPercent(bottom.row.estimate)}).`,
-    );
-  }
-  return begin(
-    `no clear difference: from ${roundPercent(bottom.row.estimate)} for ${bottom.name} to ${roundPercent(top.row.estimate)} for ${top.name}, with intervals that overlap.`,
-  );
+  const widest = mostSpeakers(measured);
+  const ranked = measured
+    .filter(({ row }) => row.tokens >= enoughVowels && row.scope === widest.scope)
+    .sort((a, b) => b.row.estimate - a.row.estimate);
+  const top = ranked[0];
+  const bottom = ranked.at(-1);
+  if (top === undefined || bottom === undefined)
+    return `Each of these rests on fewer than ${enoughVowels} vowels: too few to rank them.`;
+  if (top === bottom) return `${capital(top.name)}: ${rateSentence(subject, top.row)}`;
+  const [most, least] = [roundPercent(top.row.estimate), roundPercent(bottom.row.estimate)];
+  const text =
+    top.row.low > bottom.row.high
+      ? `devoicing is most frequent for ${top.name} (${most}) and least for ${bottom.name} (${least}).`
+      : `no clear difference: from ${least} for ${bottom.name} to ${most} for ${top.name}, with intervals that overlap.`;
+  return widest.scope === "one speaker" ? `In this one speaker, ${text}` : capital(text);
 }
 
 /** How the marks behind rates came about, for the lines under a picture. */

@@ -1,5 +1,6 @@
+import { safeTokens } from "../../estimates/ratioCore.ts";
 import type { RatioRow } from "../../estimates/ratios.ts";
-import { formatAmount, formatMs, formatRatio, intervalName } from "../format.ts";
+import { capital, formatAmount, formatMs, formatRatio, intervalName } from "../format.ts";
 import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
 
 /** A row of ratios under the name it has in the picture. */
@@ -33,37 +34,43 @@ export function ratioSentence(row: RatioRow): string {
   const { long, short } = words[row.contrast];
   if (!isEstimated(row))
     return `Of ${long} and ${short} no ratio can be given here. ${row.warnings[0] ?? ""}`.trim();
-  const head =
-    row.scope === "one speaker"
-      ? `In this one speaker, ${long}`
-      : long.charAt(0).toUpperCase() + long.slice(1);
+  const head = row.scope === "one speaker" ? `In this one speaker, ${long}` : capital(long);
   const who = row.scope === "one speaker" ? "for this speaker only" : formatAmount(row.speakers, "speaker");
   const amounts = `${formatAmount(row.long.tokens, "token")} against ${formatAmount(row.short.tokens, "token")}`;
   return `${head} last ${times(row, row.estimate)} as long as ${short} (${range(row)}, ${who}; ${amounts}).`;
 }
 
-/** Which ratio is largest and which smallest when their intervals stay apart and neither is only a bound; else the span. */
+/** Whether a ratio rests on enough tokens of both sides to be ranked among others. */
+export function isFirm({ estimate, long, short }: RatioRow): boolean {
+  return estimate !== null && long.tokens >= safeTokens && short.tokens >= safeTokens;
+}
+
+function ending(top: Estimated, bottom: Estimated): string {
+  if (bottom.bound !== null) return " Some of these are lower bounds, so their order is not certain.";
+  return top.low > bottom.high ? "" : " The intervals overlap, so this corpus does not tell them apart.";
+}
+
+/**
+ * Which ratio is largest and which smallest, and whether the corpus tells them apart. Only ratios that rest on enough
+ * tokens are ranked, and a sound that one speaker alone shows is not ranked among those of several.
+ */
 export function compareRatios(rows: readonly NamedRatio[]): string {
   const [only] = rows;
   if (only === undefined) return "Nothing in this corpus matches the choice.";
   if (rows.length === 1) return ratioSentence(only.row);
-  const estimated = rows.filter((item): item is { name: string; row: Estimated } => isEstimated(item.row));
-  if (estimated.length < 2) return ratioSentence(estimated[0]?.row ?? only.row);
-  const sorted = [...estimated].sort((a, b) => b.row.estimate - a.row.estimate);
-  const top = sorted[0]!;
-  const bottom = sorted.at(-1)!;
+  const widest = mostSpeakers(rows);
+  const ranked = rows
+    .filter((item): item is { name: string; row: Estimated } => isEstimated(item.row) && isFirm(item.row))
+    .filter(({ row }) => row.scope === widest.scope)
+    .sort((a, b) => b.row.estimate - a.row.estimate);
+  const top = ranked[0];
+  const bottom = ranked.at(-1);
+  if (top === undefined || bottom === undefined)
+    return `Each of these rests on fewer than ${safeTokens} tokens of one side: too few to say how ${words[only.row.contrast].long} compare.`;
+  if (top === bottom) return `${top.name}: ${ratioSentence(top.row)}`;
   const { long, short } = words[top.row.contrast];
-  const head =
-    top.row.scope === "one speaker"
-      ? `In this one speaker, ${long}`
-      : long.charAt(0).toUpperCase() + long.slice(1);
-  const firm = top.row.low > bottom.row.high && bottom.row.bound === null;
-  const ending = firm
-    ? ""
-    : bottom.row.bound !== null
-      ? " Some of these are lower bounds, so their order is not certain."
-      : " The intervals overlap, so this corpus does not tell them apart.";
-  return `${head} last from ${times(bottom.row, bottom.row.estimate)} (${bottom.name}) to ${times(top.row, top.row.estimate)} (${top.name}) as long as ${short}.${ending}`;
+  const head = widest.scope === "one speaker" ? `In this one speaker, ${long}` : capital(long);
+  return `${head} last from ${times(bottom.row, bottom.row.estimate)} (${bottom.name}) to ${times(top.row, top.row.estimate)} (${top.name}) as long as ${short}.${ending(top.row, bottom.row)}`;
 }
 
 /** How the durations behind ratios came about, for the lines under a picture. */
