@@ -1,9 +1,11 @@
-import type { Command } from "commander";
+import { type Command, Option } from "commander";
 import { devoicingRates, type RateRow } from "../estimates/rates.ts";
-import { predictedShareText } from "../messages/estimates.ts";
+import { longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
+
+const lengthFilter = { short: { length: ["short", "unknown"] }, long: { length: "long" }, all: {} } as const;
 
 const percent = (share: number | null) => (share === null ? "–" : `${(100 * share).toFixed(1)} %`);
 
@@ -25,24 +27,35 @@ const columns = (level: number): readonly TextColumn<RateRow>[] => [
   { heading: "basis", text: (row) => row.basis, right: false },
 ];
 
+interface RateFlags extends EstimateFlags {
+  readonly length?: "short" | "long" | "all";
+}
+
 export function registerRates(program: Command): void {
   addEstimateOptions(program.command("rates"))
     .summary("how often vowels are devoiced, by environment")
     .description(
       "Prints the share of devoiced vowels with its interval, clustered by speaker, for any cut of the environment. Marks predicted by a text rule are shown as predicted, never as a rate.",
     )
+    .addOption(
+      new Option(
+        "--length <which>",
+        "short vowels (default, with those of unknown length), long ones, or all",
+      ).choices(["short", "long", "all"]),
+    )
     .addHelpText(
       "after",
       "\nExample:\n  morascope rates results --vowel i,u --before voiceless --after voiceless,pause --by phone,after\n",
     )
-    .action(async (folder: string, flags: EstimateFlags) => {
+    .action(async (folder: string, flags: RateFlags) => {
       const cells = await loadCells(folder);
+      const length = flags.length ?? (flags.by.includes("length") ? "all" : "short");
       const { rows, notes } = devoicingRates(cells, {
-        filter: filterOf(flags),
+        filter: { ...filterOf(flags), ...lengthFilter[length] },
         by: flags.by,
         level: flags.level,
       });
       process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level)));
-      printNotes(notes);
+      printNotes(flags.length === undefined && length === "short" ? [...notes, longVowelsLeftOut()] : notes);
     });
 }

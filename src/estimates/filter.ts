@@ -18,7 +18,7 @@ export interface Filter {
   readonly dataset?: OneOrMore;
   readonly labelSet?: OneOrMore;
   readonly kind?: OneOrMore;
-  /** `short`, `long`, `single`, `geminate`. */
+  /** `short`, `long`, `single`, `geminate`; `unknown` where nothing tells the length. */
   readonly length?: OneOrMore;
   /** `initial`, `medial`, `final`, `only`. */
   readonly position?: OneOrMore;
@@ -51,7 +51,9 @@ export function filterRestrictions(filter: Filter = {}): Restriction[] {
   }
   for (const dim of nameDims) {
     const wanted = filter[dim];
-    if (wanted !== undefined) ask(dim, (name) => valuesOf(wanted).includes(name));
+    if (wanted === undefined) continue;
+    const values = valuesOf(wanted);
+    restrictions.push({ dim, accepts: (label) => values.includes(label ?? "unknown") });
   }
   for (const dim of booleanDims) {
     const wanted = filter[dim];

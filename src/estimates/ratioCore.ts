@@ -49,7 +49,7 @@ export interface RatioCore {
 }
 
 /** Short tokens at the floor from this share on make the ratio a lower bound worth saying. */
-const noticeableFloor = 0.005;
+export const noticeableFloor = 0.005;
 
 /** Fewest tokens on either side for an interval to be offered as safe. */
 export const safeTokens = 10;

@@ -104,3 +104,7 @@ export function differenceMethod(method: "one-speaker" | "clustered", speakers: 
 export function familyNote(rows: number): string {
   return `${rows} differences are looked at together; the adjusted p-values keep the share of false finds among those called different (Benjamini–Hochberg).`;
 }
+
+export function longVowelsLeftOut(): string {
+  return "Long vowels are left out: they are a case of their own and hardly ever devoiced. --length all counts them too.";
+}

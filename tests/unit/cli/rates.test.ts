@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { registerRates } from "../../../src/cli/rates.ts";
 import { registerRatios } from "../../../src/cli/ratios.ts";
 import type { TokenRow } from "../../../src/measures/columns.ts";
+import { longVowelsLeftOut } from "../../../src/messages/estimates.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { openResultsFolder } from "../../../src/storage/resultsFolder.ts";
 import { ResultsWriter } from "../../../src/storage/resultsWriter.ts";
@@ -83,6 +84,23 @@ test("rates filters by speaker, surroundings and position, each alone and togeth
   ];
   for (const [i, count] of narrowed.entries()) expect(count).toBeLessThan(narrowed[i - 1] ?? all);
   expect(narrowed.at(-1)).toBeGreaterThan(0);
+});
+
+test("rates leaves long vowels out unless asked, and says so", async () => {
+  const run = async (...args: string[]) => {
+    const { out, err } = await printed("rates", folder, "--vowel", "i", "--format", "json", ...args);
+    return { rows: JSON.parse(out), err };
+  };
+  const [plain, long, all, by] = [
+    await run(),
+    await run("--length", "long"),
+    await run("--length", "all"),
+    await run("--by", "length"),
+  ];
+  expect(plain.rows[0].tokens + long.rows[0].tokens).toBe(all.rows[0].tokens);
+  expect(plain.err).toContain(longVowelsLeftOut());
+  expect(all.err).not.toContain(longVowelsLeftOut());
+  expect(by.rows.map((row: { by: { length: string } }) => row.by.length)).toContain("long");
 });
 
 test("rates prints predicted marks as predicted by rule, with basis and method", async () => {

@@ -4,7 +4,7 @@ import { type Filter, filterMask } from "../../../src/estimates/filter.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { sampleTokens } from "./sampleTokens.ts";
 
-const tokens = sampleTokens(3000, 4, 1);
+const tokens = sampleTokens(3000, 4, 1).map((t, i) => (i % 9 === 0 ? { ...t, length: null } : t));
 const cells = cellsFromTokens(tokens);
 const voiceless = ["k", "s", "t"];
 
@@ -31,6 +31,7 @@ const questions: readonly (readonly [Filter, (token: CellToken) => boolean])[] =
     (t) => t.devoiceableNeighbour === true && t.length === "long",
   ],
   [{ dataset: "other" }, () => false],
+  [{ length: ["short", "unknown"] }, (t) => t.length === "short" || t.length === null],
 ];
 
 test.each(questions)(
