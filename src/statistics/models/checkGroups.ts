@@ -16,6 +16,8 @@ export interface CheckedGroups {
   readonly crossed: CrossedGroups;
   readonly many: Groups;
   readonly few: Groups | null;
+  /** Both, in the order of the caller. */
+  readonly all: readonly Groups[];
   readonly notices: readonly string[];
 }
 
@@ -45,5 +47,5 @@ export function checkGroups(
   const notices = groups.flatMap(({ unit, labels }) =>
     labels.length < plenty ? [fewGroups(labels.length, unit)] : [],
   );
-  return { crossed, many, few, notices };
+  return { crossed, many, few, all: groups, notices };
 }

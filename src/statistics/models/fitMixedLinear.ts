@@ -1,5 +1,6 @@
 import { didNotConverge, perfectFit } from "../../messages/models.ts";
 import { checkGroups, type Intercepts } from "./checkGroups.ts";
+import { containmentDf } from "./containmentDf.ts";
 import type { Design } from "./designMatrix.ts";
 import { groupVariances } from "./groupVariances.ts";
 import { type LinearProfile, linearProfile } from "./linearProfile.ts";
@@ -84,6 +85,7 @@ export function fitMixedLinear(
     method: method === "ML" ? "maximum likelihood" : "restricted maximum likelihood",
     coefficients,
     covariance: at.inverseInformation.map((value) => value * at.residualVariance),
+    degreesOfFreedom: containmentDf(design.matrix, groups.all, found.tokens),
     groupings: variances.groupings,
     residualVariance: at.residualVariance,
     residualShare: variances.residualShare,

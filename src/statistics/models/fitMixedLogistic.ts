@@ -3,6 +3,7 @@ import { invertPositiveDefinite } from "../linearAlgebra/invertPositiveDefinite.
 import type { SparseRows } from "../linearAlgebra/sparseRows.ts";
 import { checkGroups, type Intercepts } from "./checkGroups.ts";
 import { checkLogistic } from "./checkLogistic.ts";
+import { containmentDf } from "./containmentDf.ts";
 import { type CrossedGroups, rowsByGroup } from "./crossedGroups.ts";
 import type { Design } from "./designMatrix.ts";
 import { fixedInformation } from "./fixedInformation.ts";
@@ -89,6 +90,7 @@ export function fitMixedLogistic(
     method: points > 1 ? `adaptive quadrature with ${points} points` : "Laplace approximation",
     coefficients: x.slice(offset),
     covariance: covarianceOf(home.inverse, offset),
+    degreesOfFreedom: containmentDf(matrix, groups.all, counts.tokens),
     groupings: variances.groupings,
     residualVariance,
     residualShare: variances.residualShare,

@@ -20,6 +20,8 @@ export interface MixedFit {
   readonly method: string;
   readonly coefficients: Float64Array;
   readonly covariance: Float64Array;
+  /** Degrees of freedom for the t interval of a contrast of coefficients, by containment. */
+  readonly degreesOfFreedom: (contrast: ArrayLike<number>) => number;
   readonly groupings: readonly GroupVariance[];
   /** Variance of a single token about its expectation: estimated for durations, π²/3 on the scale of log odds. */
   readonly residualVariance: number;
