@@ -1,0 +1,84 @@
+import { type LabelledIntervals, labelledIntervals } from "./alignment/labelledIntervals.ts";
+import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { LabelFile, LabelSetCard, Problem, Utterance } from "./datasets/types.ts";
+import { textWithoutReading } from "./messages/phonology.ts";
+import type { TextReading } from "./phonology/readingTypes.ts";
+import { readUtterance, type UtteranceRead } from "./phonology/readUtterance.ts";
+import type { OnProgress } from "./progress.ts";
+
+/** Loads what reads text; called only when needed, since it takes a second and 300 MB. */
+export type LoadReader = () => Promise<(text: string) => TextReading>;
+
+export interface ReadOptions {
+  readonly loadReader: LoadReader;
+  /** `missing`: read only texts that come without a reading; `all`: every text, to know the words too. */
+  readonly texts: "missing" | "all";
+  /** What the progress line says. */
+  readonly task: string;
+  readonly onProgress: OnProgress;
+}
+
+export interface LabelledSet extends Omit<LabelledIntervals, "problems"> {
+  readonly labelSet: LabelSetCard;
+}
+
+/** One utterance after phonology and label reading. */
+export interface ReadResult {
+  readonly utterance: Utterance;
+  readonly read: UtteranceRead;
+  readonly labelled: readonly LabelledSet[];
+  readonly problems: readonly Problem[];
+}
+
+/** Utterances between two reports of progress. */
+const reportEvery = 100;
+
+/** Takes every utterance of a dataset through phonology and its label files, in the order of the dataset's lists. */
+export async function* readUtterances(
+  dataset: OpenDataset,
+  { loadReader, texts, task, onProgress }: ReadOptions,
+): AsyncGenerator<ReadResult> {
+  const { utterances } = dataset;
+  const wantsText = ({ text, reading, accentReading }: Utterance) =>
+    text !== null && (texts === "all" || (reading === null && accentReading === null));
+  const readText = utterances.some(wantsText) ? await loadReader() : null;
+  const progress = (done: number) => onProgress({ task, done, total: utterances.length, unit: "utterances" });
+  for (const [i, utterance] of utterances.entries()) {
+    if (i % reportEvery === 0) {
+      progress(i);
+      await new Promise(setImmediate);
+    }
+    const read = readUtterance(utterance, wantsText(utterance) ? readText : null);
+    const problems = read.unread.length > 0 ? [unreadProblem(utterance, read.unread)] : [];
+    const labelled: LabelledSet[] = [];
+    for (const label of utterance.labels) {
+      const { labelSet, problems: found, ...intervals } = readLabelSet(dataset, label, read);
+      labelled.push({ labelSet, ...intervals });
+      problems.push(...found.map((problem) => labelProblem(utterance, label, problem)));
+    }
+    yield { utterance, read, labelled, problems };
+  }
+  progress(utterances.length);
+}
+
+function readLabelSet(
+  { card, tree }: OpenDataset,
+  { labelSet, path }: LabelFile,
+  { reading }: UtteranceRead,
+): LabelledIntervals & { labelSet: LabelSetCard } {
+  const set = card.labelSets.find(({ id }) => id === labelSet)!;
+  return { labelSet: set, ...labelledIntervals(tree.readText(path), set, reading) };
+}
+
+function labelProblem(
+  { dataset, id }: Utterance,
+  { path }: LabelFile,
+  { line, rule, message, wayOut, fatal }: LabelledIntervals["problems"][number],
+): Problem {
+  return { dataset, utterance: id, file: path, line, rule, message, wayOut, excluded: fatal };
+}
+
+/** A text that cannot be read in full leaves its utterance out, unless labels say what was spoken. */
+function unreadProblem({ dataset, id, file, line, labels }: Utterance, unread: readonly string[]): Problem {
+  return { dataset, utterance: id, file, line, ...textWithoutReading(unread), excluded: labels.length === 0 };
+}
