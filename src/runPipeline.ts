@@ -46,6 +46,7 @@ export interface RunRecord {
   readonly parameters: { readonly level: number };
   readonly datasets: readonly DatasetCard[];
   readonly counts: WrittenCounts & { readonly phones: number };
+  /** `excluded`: recordings or files that were left out, each counted once. */
   readonly problems: { readonly total: number; readonly excluded: number };
 }
 
@@ -97,7 +98,6 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
     const counts = await writer.finish();
     options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
     await writeFileAtomic(results.path("problems"), toCsv(problemColumns, problems));
-    const excluded = problems.filter((problem) => problem.excluded).length;
     return {
       software: options.software,
       schemaVersion,
@@ -105,7 +105,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
       parameters: { level: options.level },
       datasets: cards,
       counts: { ...counts, phones },
-      problems: { total: problems.length, excluded },
+      problems: { total: problems.length, excluded: countExcluded(problems) },
     };
   } finally {
     writer.close();
@@ -130,4 +130,10 @@ async function conclude(options: RunOptions, results: ResultsFolder, record: Run
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
+}
+
+function countExcluded(problems: readonly Problem[]): number {
+  const left = problems.filter(({ excluded }) => excluded);
+  return new Set(left.map(({ dataset, utterance, file }) => JSON.stringify([dataset, utterance ?? file])))
+    .size;
 }

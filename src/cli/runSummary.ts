@@ -4,17 +4,21 @@ import type { RunRecord } from "../runPipeline.ts";
 export function runSummary({ datasets, counts, problems }: RunRecord, out: string): string {
   const lines = datasets.map(
     ({ id, name, licence, speakers, utterances, notice }) =>
-      `${id}: ${name}, ${number(utterances)} utterances of ${number(speakers)} speaker${speakers === 1 ? "" : "s"} (licence: ${licence.name})${notice === null ? "" : `\n  ${notice}`}`,
+      `${id}: ${name}, ${number(utterances)} utterances of ${amount(speakers, "speaker")} (licence: ${licence.name})${notice === null ? "" : `\n  ${notice}`}`,
   );
   lines.push(
     `${number(counts.phones)} phones read, ${number(counts.tokens)} vowels and consonants measured, ${number(counts.cells)} cells.`,
   );
   if (problems.total > 0)
     lines.push(
-      `${number(problems.total)} problem${problems.total === 1 ? "" : "s"} noted, ${number(problems.excluded)} of them left something out: see ${out}/problems.csv.`,
+      `${amount(problems.total, "problem")} noted, ${amount(problems.excluded, "recording")} left out: see ${out}/problems.csv.`,
     );
   lines.push(`Results: ${out}`);
   return `${lines.join("\n")}\n`;
+}
+
+function amount(count: number, what: string): string {
+  return `${number(count)} ${what}${count === 1 ? "" : "s"}`;
 }
 
 function number(value: number): string {
