@@ -39,6 +39,7 @@ const shortestMs = 10;
 /**
  * Measures every vowel and consonant of a recording (mono, 16 kHz, ±1). `sample` is what `takeSpeakerSample` gave for
  * this recording and `speaker` what `learnSpeaker` made of all of the speaker's; `frames` may be passed on from there.
+ * A recording that is too noisy is not measured unless `evenIfTooNoisy` (for finding out what noise does).
  * Never throws on bad audio: what cannot be measured is null with a reason. A pause gets a row of nulls.
  */
 export function measureUtterance(
@@ -47,9 +48,10 @@ export function measureUtterance(
   sample: SpeakerSample,
   speaker: SpeakerReference,
   frames: VoicingFrames = analyseVoicing(samples),
+  evenIfTooNoisy = false,
 ): UtteranceMeasures {
   const quality = recordingQuality(samples, frames, phones);
-  if (quality.verdict === "silent" || quality.verdict === "too-noisy") {
+  if (quality.verdict === "silent" || (quality.verdict === "too-noisy" && !evenIfTooNoisy)) {
     return {
       quality,
       rows: phones.map((phone) => missingRow(phone.phone === "pause" ? null : quality.verdict)),
