@@ -132,8 +132,16 @@ async function conclude(options: RunOptions, results: ResultsFolder, record: Run
   await writeJson(results.path("run"), record);
 }
 
+/** A file may be reported when it is found and again when it is read: it counts once. */
 function countExcluded(problems: readonly Problem[]): number {
   const left = problems.filter(({ excluded }) => excluded);
-  return new Set(left.map(({ dataset, utterance, file }) => JSON.stringify([dataset, utterance ?? file])))
-    .size;
+  const named = left.filter(({ utterance }) => utterance !== null);
+  const files = new Set(named.map(({ dataset, file }) => JSON.stringify([dataset, file])));
+  const nameless = left.filter(
+    ({ dataset, utterance, file }) => utterance === null && !files.has(JSON.stringify([dataset, file])),
+  );
+  return (
+    new Set(named.map(({ dataset, utterance }) => JSON.stringify([dataset, utterance]))).size +
+    new Set(nameless.map(({ dataset, file, line }) => JSON.stringify([dataset, file, line]))).size
+  );
 }
