@@ -7,7 +7,7 @@ import type { Cells } from "../../src/estimates/cells.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { runPipeline } from "../../src/runPipeline.ts";
 import { loadCells } from "../../src/storage/loadCells.ts";
-import { loadReader } from "../../src/storage/loadReader.ts";
+import { runOptions } from "../helpers/runOptions.ts";
 import { describeWithData } from "../helpers/sharedData.ts";
 
 /** ITA labels: marks set by rule and corrected by ear; counts taken from the same files, independently of this project. */
@@ -16,17 +16,7 @@ describeWithData("ITA labels to devoicing rates", ["ita-labels"], ([folder]) => 
   let cells: Cells;
   beforeAll(async () => {
     out = await mkdtemp(join(tmpdir(), "morascope-ita-"));
-    await runPipeline({
-      datasets: [{ folder: folder!, card: null }],
-      out,
-      createdAt: "2026-01-01T00:00:00.000Z",
-      software: { name: "morascope", version: "0.0.0" },
-      memoryLimitMb: 256,
-      level: 0.95,
-      report: false,
-      loadReader: () => loadReader(),
-      onProgress: () => {},
-    });
+    await runPipeline(runOptions([folder!], out));
     cells = await loadCells(out);
   });
   afterAll(() => rmSync(out, { recursive: true, force: true }));
