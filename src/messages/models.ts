@@ -91,3 +91,6 @@ export const groupUnknown = (unit: string) =>
 
 export const variationUnbounded = (unit: string) =>
   `The variation among ${unit}s grew without end: nearly every ${unit} has all or none of its tokens marked, so a random intercept cannot describe them. Report rates by ${unit} instead.`;
+
+export const twoWayClipped = (one: string, other: string) =>
+  `Errors clustered by ${one} and ${other} at once came out partly negative and were set to zero there; they may be too small. Compare them with errors clustered by ${one} and by ${other} alone, and take the wider.`;

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { clusteredCovariance } from "../../../src/statistics/models/clusteredCovariance.ts";
 import { fitLogistic } from "../../../src/statistics/models/fitLogistic.ts";
 import { marginalEffects } from "../../../src/statistics/models/marginalEffects.ts";
+import { twoWayCovariance } from "../../../src/statistics/models/twoWayCovariance.ts";
 import {
   designOf,
   expectDigits,
@@ -37,6 +38,11 @@ describe.each(shapes)("fitLogistic(%s)", (shape) => {
       expectDigits(standardErrors(covariance), expected.standardErrors[correction], 6);
     },
   );
+
+  test("twoWayCovariance by speaker and word: sandwich's errors to 6 digits", () => {
+    const { covariance } = okFit(twoWayCovariance(fit, { first: codes, second: tokens.columns.word.codes }));
+    expectDigits(standardErrors(covariance), expected.standardErrors.twoWay, 6);
+  });
 
   // clubSandwich takes another square root for a glm, which depends on the grouping of tokens; both are unbiased.
   test("CR2 lies within half a percent of clubSandwich's for the glm itself", () => {

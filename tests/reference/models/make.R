@@ -58,6 +58,7 @@ logistic <- function(d) {
   hc0 <- vcovCL(fit, ~speaker, type = "HC0"); hc1 <- vcovCL(fit, ~speaker, type = "HC1")
   raw <- vcovCL(fit, ~speaker, type = "HC0", cadjust = FALSE)
   cr2 <- vcovCR(fit, d$speaker, type = "CR2"); test <- coef_test(fit, cr2, test = "Satterthwaite")
+  both <- vcovCL(fit, ~ speaker + word, type = "HC0", fix = TRUE)
   # The same correction with the symmetric root in whitened coordinates, which does not depend on how tokens are grouped:
   # ordinary least squares on rows times the root of their working weight.
   root <- sqrt(weights(fit, "working")); X <- model.matrix(fit) * root
@@ -66,7 +67,7 @@ logistic <- function(d) {
   whiteTest <- coef_test(white, whiteCr2, test = "Satterthwaite")
   list(coefficients = named(coef(fit)), logLikelihood = as.numeric(logLik(fit)),
        standardErrors = list(model = named(sqrt(diag(vcov(fit)))), CR0 = named(sqrt(diag(raw))), CR1 = named(sqrt(diag(hc0))),
-                             CR1S = named(sqrt(diag(hc1))), CR2OfGlm = named(setNames(sqrt(diag(cr2)), names(coef(fit)))),
+                             CR1S = named(sqrt(diag(hc1))), twoWay = named(sqrt(diag(both))), CR2OfGlm = named(setNames(sqrt(diag(cr2)), names(coef(fit)))),
                              CR2 = named(setNames(sqrt(diag(whiteCr2)), names(coef(fit))))),
        satterthwaiteDf = named(setNames(whiteTest$df, names(coef(fit)))),
        marginalEffects = marginalEffects(fit, hc1, d))
