@@ -76,14 +76,15 @@ export function withJitter(
   reachMs: number,
   random: () => number,
 ): KnownPhone[] {
-  const edges = phones.map(({ startMs, endMs }, i) => {
-    const floor = i === 0 ? 0 : phones[i - 1]!.startMs + 10;
-    return i === 0 ? startMs : Math.max(floor, Math.min(endMs - 10, startMs + (2 * random() - 1) * reachMs));
-  });
+  const edges: number[] = [];
+  for (const [i, { startMs, endMs }] of phones.entries()) {
+    const moved = startMs + (2 * random() - 1) * reachMs;
+    edges.push(i === 0 ? startMs : Math.max(edges[i - 1]! + 10, Math.min(endMs - 10, moved)));
+  }
   return phones.map((phone, i) => ({
     ...phone,
     startMs: edges[i]!,
-    endMs: edges[i + 1] ?? phone.endMs,
+    endMs: edges[i + 1] ?? Math.max(phone.endMs, edges[i]! + 10),
     closureEndMs: phone.closureEndMs === null ? null : Math.max(edges[i]!, phone.closureEndMs),
   }));
 }

@@ -33,7 +33,7 @@ interface Recording {
   readonly speaker: SpeakerReference;
 }
 
-/** Shortest interval that is measured at all, ms: two frames. */
+/** Shortest consonant that is measured, ms: two frames. A vowel may be shorter: its voice is looked for from C1 to C2. */
 const shortestMs = 10;
 
 /**
@@ -70,7 +70,7 @@ function measurePhone(recording: Recording, index: number): AcousticRow {
   const { startMs, endMs } = phone;
   if (phone.phone === "pause") return missingRow(null);
   if (!(startMs >= 0 && endMs <= frames.frames * hopMs + hopMs)) return missingRow("outside-audio");
-  if (endMs - startMs < shortestMs) return missingRow("too-short");
+  if (!isVowel(phone.phone) && endMs - startMs < shortestMs) return missingRow("too-short");
   const startErrorMs = edgeErrorMs(frames, startMs);
   const endErrorMs = edgeErrorMs(frames, endMs);
   const common = {
@@ -93,7 +93,7 @@ function vowelMeasures(recording: Recording, index: number): Partial<AcousticRow
   const { startMs, endMs } = phone;
   const stretch = vowelStretch(frames, phones, index);
   const evidence = weighVoicing(frames, stretch, voicing, voiceDb, floorDb);
-  if (evidence === null) return { measureReason: "too-short" };
+  if (evidence === null) return missingRow("too-short");
   const decision = decideDevoicing(evidence);
   const silent = decision.devoiced;
   const pitch = silent ? null : vowelPitch(frames, startMs, endMs, speaker.f0Range);
