@@ -47,7 +47,7 @@ export function fewShowing(speakers: number, wanted: number): string {
 }
 
 export function unevenSpeakers(): string {
-  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (about 92 % instead of 95 % of the time in simulations).";
+  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (91 to 95 % instead of 95 % of the time in simulations, less in unlucky corpora).";
 }
 
 export function cutByLength(): string {
