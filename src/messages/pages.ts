@@ -51,13 +51,13 @@ export function limitsOf(sets: readonly NamedSet[]): string[] {
   const floors = floored.map(({ name, labels }) => `${name} (${labels.timeFloorMs} ms)`).join("; ");
   return [
     synthetic &&
-      `The voice is made by a machine: ${synthetic}. Its numbers show how the pages work and nothing about Japanese.`,
-    unmarked && `Nothing about devoicing, because the labels do not mark it: ${unmarked}.`,
+      `Anything about Japanese, where the voice is made by a machine: ${synthetic}. Its numbers only show how the pages work.`,
+    unmarked && `Devoicing, where the labels do not mark it: ${unmarked}.`,
     ruled &&
-      `How often vowels really are devoiced, because a text rule wrote the marks, the same for every speaker: ${ruled}. They are shown as “predicted by rule”.`,
+      `How often vowels really are devoiced, where a text rule wrote the marks, the same for every speaker: ${ruled}. They are shown as “predicted by rule”.`,
     floors &&
-      `How short the shortest sounds are, because an aligner marks nothing shorter than a floor: ${floors}. Where short vowels stand at it, ratios are “at least”.`,
-    alone && `Anything about other speakers, because one person speaks: ${alone}.`,
+      `How short the shortest sounds are, where an aligner marks nothing shorter than a floor: ${floors}. Where short vowels stand at it, ratios are “at least”.`,
+    alone && `Anything about other speakers, where one person speaks: ${alone}.`,
     "How people talk: sentences read aloud are not conversation, where vowels are devoiced and shortened differently.",
   ].filter((limit) => limit !== "");
 }

@@ -57,7 +57,9 @@ const run = v.object({
   parameters: v.object({ level: v.number() }),
   problems: v.object({ total: count, excluded: count }),
 });
-export type Run = v.InferOutput<typeof run>;
+export type Run = Readonly<Omit<v.InferOutput<typeof run>, "datasets">> & {
+  readonly datasets: readonly DatasetCard[];
+};
 
 const nullable = v.pipe(
   text,

@@ -5,7 +5,8 @@ import { runEstimates } from "../estimates/runEstimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
-import { type Html, html } from "./html.ts";
+import { fillTemplate } from "./fillTemplate.ts";
+import { html } from "./html.ts";
 import type { Run } from "./readResults.ts";
 import { readReferenceBands } from "./referenceBands.ts";
 import { startFindings } from "./startFindings.ts";
@@ -17,15 +18,6 @@ export interface SiteSource {
   readonly results: string;
   readonly run: Run;
   readonly problems: readonly Problem[];
-}
-
-/** Replaces each `{{name}}` of a template. Throws when a name is unknown: a page must not show its own scaffolding. */
-export function fillTemplate(template: string, parts: Readonly<Record<string, Html>>): string {
-  return template.replace(/\{\{([\w-]+)\}\}/g, (_, name: string) => {
-    const part = parts[name];
-    if (part === undefined) throw new Error(`the page template asks for an unknown part: ${name}`);
-    return part.markup;
-  });
 }
 
 /** Fills the pages' fixed parts and lays the data where the pages load it. */

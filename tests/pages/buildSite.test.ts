@@ -1,0 +1,68 @@
+import { createHash } from "node:crypto";
+import { chmod, mkdtemp, readdir, readFile, rm, stat } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { buildSite } from "../../src/publish/buildSite.ts";
+import { smallResults, writeResults } from "./fixtures/writeResults.ts";
+
+let folder: string;
+let results: string;
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), "morascope-build-"));
+  results = path.join(folder, "results");
+  await writeResults(results, smallResults);
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+/** Every file of a folder with the hash of its bytes. */
+async function fingerprint(site: string): Promise<Record<string, string>> {
+  const prints: Record<string, string> = {};
+  for (const file of (await readdir(site, { recursive: true })).sort()) {
+    const full = path.join(site, file);
+    if ((await stat(full)).isFile())
+      prints[file] = createHash("sha256")
+        .update(await readFile(full))
+        .digest("hex");
+  }
+  return prints;
+}
+
+test("buildSite twice at once gives the same bytes, without asking the network and without touching the results", async () => {
+  const asked = vi.spyOn(globalThis, "fetch");
+  const before = await fingerprint(results);
+  await chmod(results, 0o555);
+  const [one, two] = ["one", "two"].map((name) => path.join(folder, name));
+  const built = await Promise.all([one!, two!].map((out) => buildSite({ results, out })));
+  await chmod(results, 0o755);
+  expect(asked).not.toHaveBeenCalled();
+  expect(await fingerprint(results)).toEqual(before);
+  const prints = await fingerprint(one!);
+  expect(prints).toEqual(await fingerprint(two!));
+  expect(built[0]).toEqual(built[1]);
+  expect(built[0]!.files).toBe(Object.keys(prints).length);
+  expect(built[0]!.pages).toBe(6);
+});
+
+test("buildSite over an earlier site leaves nothing of it, and works from another working directory", async () => {
+  const out = path.join(folder, "one");
+  const before = Object.keys(await fingerprint(out));
+  const here = process.cwd();
+  process.chdir(tmpdir());
+  try {
+    await buildSite({ results: path.relative(tmpdir(), results), out: path.relative(tmpdir(), out) });
+  } finally {
+    process.chdir(here);
+  }
+  expect(Object.keys(await fingerprint(out))).toEqual(before);
+});
+
+test("buildSite tells how far it is, up to the end", async () => {
+  const steps: string[] = [];
+  await buildSite({
+    results,
+    out: path.join(folder, "three"),
+    onProgress: ({ done, total }) => steps.push(`${done}/${total}`),
+  });
+  expect(steps).toEqual(["0/5", "1/5", "2/5", "3/5", "4/5", "5/5"]);
+});
