@@ -1,14 +1,13 @@
-import { type Phone, phoneTable } from "../phonology/phones.ts";
+import type { Phone } from "../phonology/phones.ts";
 import type { Normalisation } from "../signals/normalise.ts";
-import { hasSilentClosure } from "./closureDurations.ts";
-import { decode, type Span } from "./decode.ts";
+import { decode } from "./decode.ts";
 import { type Features, hopMs } from "./features.ts";
 import type { PhoneGraph, Variant } from "./graph.ts";
 import { type MatchScore, matchScore } from "./matchScore.ts";
 import type { AcousticModel } from "./model.ts";
 import { compileNetwork } from "./network.ts";
 import { observe } from "./observations.ts";
-import { unitOf } from "./topology.ts";
+import { placeStarts } from "./placeStarts.ts";
 
 /** A phone with its times, from the start of the recording. */
 export interface AlignedPhone {
@@ -45,7 +44,7 @@ export function alignUtterance(
   const x = observe(features, normalisation);
   const decoded = decode(model, network, x);
   if (decoded === null) return null;
-  const starts = placeClosures(model, graph, decoded.spans);
+  const starts = placeStarts(model, graph.nodes, decoded.spans);
   const speech = new Uint8Array(features.frames);
   const phones = decoded.spans.map((span, i): AlignedPhone => {
     const { phone, long, variant, source } = graph.nodes[span.node]!;
@@ -73,22 +72,4 @@ const leastSpread = 0.5;
 function within(spread: number): number {
   const z = 2 / Math.hypot(spread, leastSpread);
   return 2 / (1 + Math.exp(-1.702 * z)) - 1;
-}
-
-/**
- * Starts of all spans in frames. A voiceless stop's closure after a pause, a devoiced vowel or ッ starts in silence
- * after silence: there it is placed the sound's usual closure before the burst, where the phone before leaves room.
- */
-function placeClosures(model: AcousticModel, graph: PhoneGraph, spans: readonly Span[]): number[] {
-  return spans.map((span, i) => {
-    const before = spans[i - 1];
-    const { phone } = graph.nodes[span.node]!;
-    if (!before || !hasSilentClosure(phone)) return span.start;
-    const previous = graph.nodes[before.node]!;
-    const silent = previous.phone === "pause" || previous.variant === "devoiced";
-    const usual = model.closureFrames.get(unitOf(graph.nodes[span.node]!));
-    if (!silent || usual === undefined || phoneTable[phone].kind !== "consonant") return span.start;
-    const earliest = before.start + (previous.phone === "pause" ? 0 : before.floorFrames);
-    return Math.min(span.firstStateEnd - 1, Math.max(earliest, span.firstStateEnd - usual));
-  });
 }

@@ -1,10 +1,10 @@
 import { type Alignment, alignUtterance } from "../../../src/alignment/alignUtterance.ts";
+import { type BoundaryError, boundaryErrors } from "../../../src/alignment/boundaryErrors.ts";
 import { makePhoneGraph, type PhoneGraph } from "../../../src/alignment/graph.ts";
 import type { AcousticModel } from "../../../src/alignment/model.ts";
 import { speakerNormalisation } from "../../../src/alignment/observations.ts";
 import { type Training, type TrainingOptions, trainModel } from "../../../src/alignment/trainModel.ts";
 import type { Normalisation } from "../../../src/signals/normalise.ts";
-import { type BoundaryError, boundaryErrors } from "./boundaryErrors.ts";
 import type { Item, Material } from "./material.ts";
 
 export function normalisationsOf(items: readonly Item[]): ReadonlyMap<string, Normalisation> {

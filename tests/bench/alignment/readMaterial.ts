@@ -1,24 +1,19 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { ReferencePhone } from "../../../src/alignment/boundaryErrors.ts";
 import { extractFeatures } from "../../../src/alignment/features.ts";
 import type { GraphPart } from "../../../src/alignment/graph.ts";
 import { moraeToParts } from "../../../src/alignment/moraeToParts.ts";
 import { readLabels } from "../../../src/alignment/readLabels.ts";
 import { kanaToMorae } from "../../../src/phonology/kana.ts";
+import { sharedData } from "../../helpers/sharedDataFolder.ts";
 import { loadSamples } from "./loadSamples.ts";
-import type { Item, Material, TrueSpan } from "./material.ts";
+import { type Item, type Material, materialOf } from "./material.ts";
 
-/** Real datasets beside the project; absent on most machines. */
-export const sharedData = new URL("../../../../shared/data/", import.meta.url).pathname;
-
-function readTruth(path: string): TrueSpan[] {
+function readTruth(path: string): ReferencePhone[] {
   const { phones, problems } = readLabels(readFileSync(path, "utf8"), "start-end-phone");
   if (phones.length === 0) throw new Error(`${path}: ${problems.map(({ message }) => message).join("; ")}`);
-  return phones.map(({ phone, devoiced, startMs, endMs }) => ({
-    phone: devoiced ? phone.toUpperCase() : phone,
-    startMs,
-    endMs,
-  }));
+  return phones.map(({ phone, devoiced, startMs, endMs }) => ({ phone, devoiced, startMs, endMs }));
 }
 
 async function item(
@@ -29,11 +24,6 @@ async function item(
   parts: readonly GraphPart[],
 ): Promise<Item> {
   return { id, speaker, parts, truth: readTruth(lab), features: extractFeatures(await loadSamples(wav)) };
-}
-
-function material(name: string, items: readonly Item[], edgePauses: boolean): Material {
-  const seconds = items.reduce((sum, { features }) => sum + features.durationMs, 0) / 1000;
-  return { name, items, edgePauses, seconds };
 }
 
 /** Synthetic reference speech: `transcript.tsv` (id, speaker, audio, text, reading …), `audio/` and `labels/`. */
@@ -48,32 +38,32 @@ export async function readReferenceSpeech(name: string, folder: string): Promise
       await item(id, speaker, join(folder, audio), join(folder, "labels", speaker, `${id}.lab`), parts),
     );
   }
-  return material(name, items, true);
+  return materialOf(name, items, true);
 }
 
 /** `read-sentences`: real speech, labelled by another aligner. */
 export async function readSentences(): Promise<Material | null> {
-  const folder = join(sharedData, "read-sentences");
-  if (!existsSync(folder)) return null;
+  const folder = sharedData("read-sentences");
+  if (folder === null) return null;
   const items: Item[] = [];
   for (const id of idsOf(folder)) {
     const kana = readFileSync(join(folder, `${id}.txt`), "utf8").trim();
     const parts = moraeToParts(kanaToMorae(kana).morae);
     items.push(await item(id, "reader", join(folder, `${id}.wav`), join(folder, `${id}.lab`), parts));
   }
-  return material("read-sentences", items, true);
+  return materialOf("read-sentences", items, true);
 }
 
 /** `vowel-sequences`: real speech, boundaries placed by hand, no silence at the ends. */
 export async function readVowelSequences(): Promise<Material | null> {
-  const folder = join(sharedData, "vowel-sequences");
-  if (!existsSync(folder)) return null;
+  const folder = sharedData("vowel-sequences");
+  if (folder === null) return null;
   const items: Item[] = [];
   for (const id of idsOf(folder)) {
     const parts = readTruth(join(folder, `${id}.lab`)).map(({ phone }) => ({ phone }) as GraphPart);
     items.push(await item(id, "speaker", join(folder, `${id}.wav`), join(folder, `${id}.lab`), parts));
   }
-  return material("vowel-sequences", items, false);
+  return materialOf("vowel-sequences", items, false);
 }
 
 function idsOf(folder: string): string[] {

@@ -1,0 +1,45 @@
+import { describe, expect, test } from "vitest";
+import { componentScore, logAdd, makeMixtureBank, scoreMixtures } from "../../../src/alignment/gaussians.ts";
+
+const dims = 3;
+const bank = makeMixtureBank(
+  dims,
+  Int32Array.of(0, 1, 3),
+  Float64Array.of(1, 0.25, 0.75),
+  Float64Array.of(0, 1, 2, -1, 0, 1, 3, 3, 3),
+  Float64Array.of(1, 4, 0.25, 1, 1, 1, 2, 2, 2),
+);
+/** The density as a textbook writes it. */
+function density(k: number, x: readonly number[]): number {
+  let product = bank.weight[k]!;
+  x.forEach((value, d) => {
+    const variance = bank.variance[k * dims + d]!;
+    const z = value - bank.mean[k * dims + d]!;
+    product *= Math.exp((-z * z) / (2 * variance)) / Math.sqrt(2 * Math.PI * variance);
+  });
+  return product;
+}
+const rows = Array.from({ length: 7 }, (_, t) => [Math.sin(t), 2 * Math.cos(t * t), t / 3]);
+const x = Float32Array.from(rows.flat());
+
+describe("scoreMixtures", () => {
+  test("equals the logarithm of the written-out densities, for frame counts that four does not divide", () => {
+    const out = new Float32Array(14);
+    scoreMixtures(bank, x, Int32Array.of(1, 0), out);
+    rows.forEach((row, t) => {
+      const rounded = row.map(Math.fround);
+      expect(out[2 * t]).toBeCloseTo(Math.log(density(1, rounded) + density(2, rounded)), 4);
+      expect(out[2 * t + 1]).toBeCloseTo(Math.log(density(0, rounded)), 4);
+      expect(componentScore(bank, 0, x, t * dims)).toBeCloseTo(Math.log(density(0, rounded)), 9);
+    });
+  });
+});
+
+test("logAdd is log(eᵃ + eᵇ), also where the plain sum would under- or overflow", () => {
+  expect(logAdd(0, 0)).toBeCloseTo(Math.LN2, 15);
+  expect(logAdd(-2000, -2001)).toBeCloseTo(-2000 + Math.log1p(Math.exp(-1)), 12);
+  expect(logAdd(5000, 0)).toBe(5000);
+  expect(logAdd(Number.NEGATIVE_INFINITY, -3)).toBe(-3);
+  expect(logAdd(-3, Number.NEGATIVE_INFINITY)).toBe(-3);
+  expect(logAdd(Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY)).toBe(Number.NEGATIVE_INFINITY);
+});
