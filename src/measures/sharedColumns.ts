@@ -39,7 +39,7 @@ export const times = {
     type: "DOUBLE",
     unit: "ms",
     description: "Start, from the start of the recording",
-    source: "label file",
+    source: "label file or the project's aligner",
     missing: null,
   },
   endMs: {
@@ -55,6 +55,13 @@ export const times = {
     description: "How the boundaries came about: annotated or aligned",
     source: "dataset card",
     missing: null,
+  },
+  confidence: {
+    type: "DOUBLE",
+    unit: "1",
+    description: "Rough probability that both edges lie within 20 ms of the truth, 0 to 1",
+    source: "spread of the aligner's posterior at both edges",
+    missing: "the times come from a label file",
   },
 } as const satisfies Columns;
 

@@ -18,6 +18,7 @@ export function toIntervalRows(intervals: readonly Interval[], context: TokenCon
     startMs: interval.startMs,
     endMs: interval.endMs,
     timeBasis,
+    confidence: interval.confidence,
     closureEndMs: interval.closureEndMs,
     devoiced: interval.devoiced,
     devoicedBasis: interval.devoiced === null ? null : devoicingBasis,

@@ -61,7 +61,10 @@ function token(
     endMs: interval.endMs,
     timeBasis: context.timeBasis,
     durationMs,
-    atFloor: context.timeFloorMs !== null && durationMs <= context.timeFloorMs + floorToleranceMs,
+    atFloor:
+      interval.atFloor ??
+      (context.timeFloorMs !== null && durationMs <= context.timeFloorMs + floorToleranceMs),
+    confidence: interval.confidence,
     closureMs: interval.closureEndMs === null ? null : interval.closureEndMs - interval.startMs,
     phraseMorae: phrase.morae,
     moraInPhrase: mora - phrase.firstMora + 1,

@@ -51,7 +51,7 @@ export function weighVoicing(
       bestLogOdds = odds;
       bestAt = t;
     }
-    lowPeakDb = Math.max(lowPeakDb, mean(frames.lowDb, t, width));
+    lowPeakDb = Math.max(lowPeakDb, mean(voicing.lowDb, t, width));
     periodicity = Math.max(periodicity, mean(voicing.periodicity, t, width));
     steadiness = Math.max(steadiness, mean(voicing.steadiness, t, width));
   }
@@ -67,7 +67,7 @@ export function weighVoicing(
     voicedMs: voiced * hopMs,
     islandMs: islandOfVoicing(stretch, voicing.island),
     lowPeakDb: lowPeakDb - voiceDb,
-    lowRiseDb: rise(frames.lowDb),
+    lowRiseDb: rise(voicing.lowDb),
     midRiseDb: rise(frames.midDb),
     backgroundDb: floorDb[0] - voiceDb,
     periodicity,

@@ -9,6 +9,8 @@ export interface FrameVoicing {
   readonly logOdds: Float32Array;
   /** 1 where periodicity and level alone, by fixed rules, say vowel-like voice. */
   readonly island: Uint8Array;
+  /** Level of the low band in dB re full scale; a hum's is lowered to 30 dB below the voice. */
+  readonly lowDb: Float32Array;
   /** Periodicity and steadiness where F0 lies in the speaker's range; at most .4 and 0 elsewhere. */
   readonly periodicity: Float32Array;
   readonly steadiness: Float32Array;
@@ -17,6 +19,13 @@ export interface FrameVoicing {
 const boundLogOdds = 8;
 /** Voice must rise this far above the background in the low and mid band to count as an island. */
 const aboveFloorDb = 4;
+/**
+ * A frame whose middle band lies below the island's lowest, or hardly above the background, hums at most: a closure may,
+ * a vowel does not. In noise that hides the middle band (background above this) nothing is called a hum.
+ */
+const humHighestDb = -40;
+const humLevelDb = 30;
+const humLogOdds = -1;
 /** What is left of a periodicity at a frequency that is not the speaker's: no more than noise gives. */
 const unbelieved = 0.4;
 
@@ -32,6 +41,11 @@ export function judgeFrames(
   const island = new Uint8Array(n);
   const believed = Float32Array.from(periodicity);
   const steady = Float32Array.from(steadiness);
+  const vowelLike = Float32Array.from(lowDb);
+  const humBelowDb = Math.min(
+    humHighestDb,
+    Math.max(speaker.islandMidDb, floorDb[1] - voiceDb + aboveFloorDb),
+  );
   const evidence = new Float64Array(evidenceDims);
   const frame = { periodicity: 0, steadiness: 0, f0Hz: 0, lowDb: 0, midDb: 0, highDb: 0 };
   for (let t = 0; t < n; t++) {
@@ -49,7 +63,14 @@ export function judgeFrames(
     frame.midDb = mid;
     frame.highDb = highDb[t]! - voiceDb;
     frameEvidence(frame, speaker.f0Range, evidence);
-    raw[t] = Math.max(-boundLogOdds, Math.min(boundLogOdds, logOdds(speaker.classifier, evidence)));
+    const hum = mid < humBelowDb;
+    if (hum) {
+      vowelLike[t] = Math.min(lowDb[t]!, voiceDb - humLevelDb);
+      believed[t] = Math.min(unbelieved, believed[t]!);
+      steady[t] = 0;
+    }
+    const highest = hum ? humLogOdds : boundLogOdds;
+    raw[t] = Math.max(-boundLogOdds, Math.min(highest, logOdds(speaker.classifier, evidence)));
     island[t] =
       inRange &&
       periodicity[t]! >= speaker.islandPeriodicity &&
@@ -60,7 +81,7 @@ export function judgeFrames(
         ? 1
         : 0;
   }
-  return { logOdds: medianOfThree(raw), island, periodicity: believed, steadiness: steady };
+  return { logOdds: medianOfThree(raw), island, periodicity: believed, steadiness: steady, lowDb: vowelLike };
 }
 
 function medianOfThree(values: Float32Array): Float32Array {
