@@ -1,7 +1,19 @@
 import type { Command } from "commander";
-import { siteBuilt } from "../messages/publish.ts";
+import { audioFolderUnclear, siteBuilt } from "../messages/publish.ts";
+import { UserError } from "../messages/userError.ts";
 import { buildSite } from "../publish/buildSite.ts";
+import type { AudioFolders } from "../publish/clips.ts";
 import { progressLine } from "./progress.ts";
+
+function audioFolders(texts: readonly string[]): AudioFolders {
+  return Object.fromEntries(
+    texts.map((text) => {
+      const found = /^([a-z0-9-]+)=(.+)$/.exec(text);
+      if (found === null) throw new UserError(audioFolderUnclear(text));
+      return [found[1]!, found[2]!];
+    }),
+  );
+}
 
 export function registerReport(program: Command): void {
   program
@@ -12,10 +24,11 @@ export function registerReport(program: Command): void {
     )
     .argument("<results>", "results folder that “run” wrote")
     .requiredOption("-o, --out <folder>", "folder for the report: a new or empty one, or an earlier report")
-    .addHelpText("after", "\nExample:\n  morascope report results --out site\n")
-    .action(async (results: string, { out }: { out: string }) => {
+    .option("--audio <id=folder...>", "folders of datasets whose recordings may be cut into examples to hear")
+    .addHelpText("after", "\nExample:\n  morascope report results --out site --audio demo=data/demo\n")
+    .action(async (results: string, { out, audio = [] }: { out: string; audio?: string[] }) => {
       const { onProgress, stop } = progressLine(process.stderr);
-      const site = await buildSite({ results, out, onProgress }).finally(stop);
+      const site = await buildSite({ results, out, audio: audioFolders(audio), onProgress }).finally(stop);
       process.stdout.write(siteBuilt(out, site));
     });
 }

@@ -54,3 +54,21 @@ export function siteBuilt(
 export function servedAt(url: string): string {
   return `The report is open at ${url}\nStop with Ctrl+C.\n`;
 }
+
+/** Shown where clips would stand: the licence does not allow any. */
+export function clipsForbidden(dataset: string, note: string): string {
+  return `${dataset}: no recording may be published. ${note}`;
+}
+
+export function clipsNeedFolder(dataset: string, id: string): string {
+  return `${dataset}: this report was built without the recordings at hand. Build it with --audio ${id}=FOLDER to add examples to hear.`;
+}
+
+export function clipsUnreadable(dataset: string, count: number, fault: string): string {
+  const some = count === 1 ? "One example is" : `${count} examples are`;
+  return `${dataset}: ${some} missing, because the recording could not be read. ${fault}`;
+}
+
+export function audioFolderUnclear(value: string): string {
+  return `"${value}" does not say which dataset's recordings lie where. Give the dataset's id and its folder, for example --audio demo=data/demo.`;
+}

@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { outputHoldsResults, siteNotSelfContained } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
 import type { OnProgress } from "../progress.ts";
+import type { AudioFolders } from "./clips.ts";
 import { finishPage } from "./finishPage.ts";
 import { realComplaints } from "./frameworkComplaints.ts";
 import { fillNpmCache } from "./npmCache.ts";
@@ -19,6 +20,8 @@ export interface BuildSiteOptions {
   readonly results: string;
   /** Folder the site is written to: new, empty, or an earlier site, which is replaced. */
   readonly out: string;
+  /** Folders of datasets whose recordings may be cut into clips, by dataset id; default none: no clips. */
+  readonly audio?: AudioFolders;
   readonly onProgress?: OnProgress;
 }
 
@@ -68,7 +71,12 @@ async function measure(folder: string): Promise<BuiltSite> {
  * Works from any working directory and several times at once; the same results give the same bytes.
  * Throws a UserError when the results cannot be read or `out` holds files that are not an earlier report.
  */
-export async function buildSite({ results, out, onProgress }: BuildSiteOptions): Promise<BuiltSite> {
+export async function buildSite({
+  results,
+  out,
+  audio = {},
+  onProgress,
+}: BuildSiteOptions): Promise<BuiltSite> {
   const step = (done: number) =>
     onProgress?.({ task: "Building the report", done, total: steps, unit: "steps" });
   const source = path.resolve(results);
@@ -89,7 +97,7 @@ export async function buildSite({ results, out, onProgress }: BuildSiteOptions):
       recursive: true,
       filter: (file) => !/\.observablehq|\/components|\.ts$/.test(path.relative(templates, file)),
     });
-    await writeSiteSource({ root, results: source, run, problems });
+    await writeSiteSource({ root, results: source, run, problems, audio });
     step(2);
     await fillNpmCache(root, run.software.version);
     await stamp(root, new Date(run.createdAt));

@@ -1,5 +1,5 @@
 import type { Columns, ColumnType } from "../measures/column.ts";
-import { cellColumns, intervalColumns, tokenColumns, utteranceColumns } from "../measures/columns.ts";
+import { cellColumns, intervalColumns, tokenTableColumns, utteranceColumns } from "../measures/columns.ts";
 import type { RunRecord } from "../runPipeline.ts";
 
 const fieldTypes: Readonly<Record<ColumnType, string>> = {
@@ -13,7 +13,7 @@ const fieldTypes: Readonly<Record<ColumnType, string>> = {
 const tables = [
   { name: "utterances", columns: utteranceColumns },
   { name: "intervals", columns: intervalColumns },
-  { name: "tokens", columns: tokenColumns },
+  { name: "tokens", columns: tokenTableColumns },
   { name: "cells", columns: cellColumns },
 ] as const;
 

@@ -3,6 +3,7 @@ import path from "node:path";
 import type { Problem } from "../datasets/types.ts";
 import { runEstimates } from "../estimates/runEstimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
+import { type AudioFolders, makeClips } from "./clips.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { fillTemplate } from "./fillTemplate.ts";
@@ -18,13 +19,15 @@ export interface SiteSource {
   readonly results: string;
   readonly run: Run;
   readonly problems: readonly Problem[];
+  readonly audio: AudioFolders;
 }
 
 /** Fills the pages' fixed parts and lays the data where the pages load it. */
-export async function writeSiteSource({ root, results, run, problems }: SiteSource): Promise<void> {
+export async function writeSiteSource({ root, results, run, problems, audio }: SiteSource): Promise<void> {
   const estimates = runEstimates(await loadCells(results), run.parameters.level);
+  const clips = await makeClips(run.datasets, results, audio, root);
   const parts = {
-    start: startHtml(run, startFindings(estimates, run.datasets)),
+    start: startHtml(run, startFindings(estimates, run.datasets), clips),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
     dictionary: dictionaryHtml(),

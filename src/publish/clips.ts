@@ -1,0 +1,91 @@
+import { mkdir, readFile, writeFile } from "node:fs/promises";
+import path from "node:path";
+import type { DatasetCard } from "../datasets/types.ts";
+import { clipsForbidden, clipsNeedFolder, clipsUnreadable } from "../messages/publish.ts";
+import { openDatabase } from "../storage/duckdb.ts";
+import { readAudio } from "../storage/readAudio.ts";
+import { cutClip } from "./cutClip.ts";
+import { type ExampleToken, exampleTokens } from "./exampleTokens.ts";
+
+/** A published clip of a token. */
+export interface Clip extends ExampleToken {
+  /** Address of the file, relative to the site's source. */
+  readonly file: string;
+}
+
+export interface Clips {
+  readonly clips: readonly Clip[];
+  /** Why there are none, or fewer, in whole sentences; each names its dataset. */
+  readonly reasons: readonly string[];
+}
+
+/** Where the recordings of a dataset lie, by dataset id. */
+export type AudioFolders = Readonly<Record<string, string>>;
+
+/** Keeps tokens of at most `limit` utterances: what an excerpt allows. */
+export function withinExcerpt(tokens: readonly ExampleToken[], limit: number): ExampleToken[] {
+  const allowed = new Set<string>();
+  return tokens.filter(({ utterance }) => {
+    if (allowed.size < limit) allowed.add(utterance);
+    return allowed.has(utterance);
+  });
+}
+
+/** A path of the results is taken only where it stays inside the dataset's folder. */
+function inside(folder: string, file: string): string | null {
+  const full = path.resolve(folder, file);
+  return full.startsWith(`${path.resolve(folder)}${path.sep}`) ? full : null;
+}
+
+async function clipsOf(card: DatasetCard, results: string, folder: string, root: string): Promise<Clips> {
+  const connection = await openDatabase(":memory:", 256);
+  const found = await exampleTokens(connection, results, card.id).finally(() => connection.closeSync());
+  const tokens = withinExcerpt(found, card.redistribution.utterances ?? Number.POSITIVE_INFINITY);
+  const clips: Clip[] = [];
+  const faults: string[] = [];
+  for (const [i, token] of tokens.entries()) {
+    const source = inside(folder, token.audio);
+    try {
+      if (source === null) throw new Error("it lies outside the dataset's folder");
+      const audio = await readAudio(await readFile(source), token.audio);
+      const file = `data/clips/${card.id}-${String(i + 1).padStart(2, "0")}.wav`;
+      await writeFile(
+        path.join(root, file),
+        cutClip(audio.samples, audio.sampleRateHz, token.startMs, token.endMs),
+      );
+      clips.push({ ...token, file });
+    } catch (error) {
+      faults.push(error instanceof Error ? error.message : String(error));
+    }
+  }
+  const reasons = faults.length === 0 ? [] : [clipsUnreadable(card.name, faults.length, faults[0]!)];
+  return { clips, reasons };
+}
+
+/**
+ * Cuts examples to hear and lays them into the site's source, as far as each dataset's licence goes and its recordings
+ * are at hand; says why where it does not. Recordings are only read.
+ */
+export async function makeClips(
+  cards: readonly DatasetCard[],
+  results: string,
+  folders: AudioFolders,
+  root: string,
+): Promise<Clips> {
+  const clips: Clip[] = [];
+  const reasons: string[] = [];
+  await mkdir(path.join(root, "data/clips"), { recursive: true });
+  for (const card of cards) {
+    const folder = folders[card.id];
+    if (card.audioHours === null) continue;
+    if (card.redistribution.kind === "none")
+      reasons.push(clipsForbidden(card.name, card.redistribution.note));
+    else if (folder === undefined) reasons.push(clipsNeedFolder(card.name, card.id));
+    else {
+      const made = await clipsOf(card, results, folder, root);
+      clips.push(...made.clips);
+      reasons.push(...made.reasons);
+    }
+  }
+  return { clips, reasons };
+}
