@@ -1,0 +1,81 @@
+import type { RuleVerdict } from "../findings/rules/verdict.ts";
+import { partText } from "../findings/rules/verdictSentence.ts";
+import { manyVerdicts } from "../messages/rules.ts";
+import { toCsv } from "../storage/writeCsv.ts";
+
+const csvColumns = [
+  ...(["rule", "statement", "verdict", "dataset", "labelSet", "scale", "holds"] as const),
+  ...(["estimate", "low", "high", "bound", "level", "tokens", "speakers", "scope", "basis"] as const),
+  ...(["holdsIn", "failsIn", "sentence", "method", "warnings", "note", "source"] as const),
+];
+
+/** Verdicts as the format asks, ready for standard output. */
+export function formatVerdicts(verdicts: readonly RuleVerdict[], format: "text" | "json" | "csv"): string {
+  if (format === "json") return `${JSON.stringify(verdicts, null, 2)}\n`;
+  if (format === "csv") return toCsv(csvColumns, verdicts.map(csvRow));
+  return verdicts.length === 0 ? "" : textOf(verdicts);
+}
+
+function csvRow(verdict: RuleVerdict): object {
+  const { statement, holds, tokens, warnings, environments, bySpeaker } = verdict;
+  const parts = (which: "holding" | "failing") =>
+    [environments, bySpeaker].flatMap((judged) => (judged?.[which] ?? []).map(partText)).join("; ");
+  return {
+    ...verdict,
+    ...{ statement: statement.en, holds: holds === null ? null : JSON.stringify(holds) },
+    ...{ tokens: tokens.join(" "), warnings: warnings.join(" ") },
+    ...{ holdsIn: parts("holding"), failsIn: parts("failing") },
+  };
+}
+
+/** What is judged first, rule by rule: the verdict, a sentence with its numbers, their basis, and the source. */
+function textOf(verdicts: readonly RuleVerdict[]): string {
+  const rules = [...new Set(verdicts.map(({ rule }) => rule))].map((rule) =>
+    verdicts.filter((verdict) => verdict.rule === rule),
+  );
+  const silent = (of: readonly RuleVerdict[]) => of.every(({ verdict }) => verdict === "not measurable");
+  const ordered = [...rules.filter((of) => !silent(of)), ...rules.filter(silent)];
+  return `${[...ordered.map(ruleText), manyVerdicts(verdicts[0]!.level)].join("\n\n")}\n`;
+}
+
+function ruleText(verdicts: readonly RuleVerdict[]): string {
+  const { statement, source, note, rule } = verdicts[0]!;
+  const judged = verdicts.filter(({ verdict }) => verdict !== "not measurable");
+  const reasons = [...new Set(verdicts.flatMap(({ reason }) => reason ?? []))];
+  return [
+    `${statement.en}  [${rule}]`,
+    ...judged.flatMap((verdict) => [
+      `  ${headline(verdict)} · ${corpusName(verdict)}`,
+      `    ${verdict.sentence}`,
+      ...(verdict.basis === null ? [] : [`    ${countsOf(verdict)}`]),
+      ...verdict.warnings.map((warning) => `    Mind: ${warning}`),
+    ]),
+    ...reasons.flatMap((reason) => [
+      `  Not measurable · ${verdicts
+        .filter((verdict) => verdict.reason === reason)
+        .map(corpusName)
+        .join(", ")}`,
+      `    ${reason[0]!.toUpperCase()}${reason.slice(1)}.`,
+    ]),
+    ...(note === null ? [] : [`  Note: ${note}`]),
+    `  Source: ${source}`,
+  ].join("\n");
+}
+
+function corpusName({ dataset, labelSet }: RuleVerdict): string {
+  return `${dataset} (${labelSet})`;
+}
+
+function headline({ verdict, scope }: RuleVerdict): string {
+  const said = verdict[0]!.toUpperCase() + verdict.slice(1);
+  return scope === "one speaker" ? `${said}, by this one speaker` : said;
+}
+
+function countsOf({ tokens, speakers, basis, environments, bySpeaker }: RuleVerdict): string {
+  const looked = [
+    environments && environments.judged > 0 ? `${environments.judged} environments` : "",
+    bySpeaker && bySpeaker.judged > 0 ? `${bySpeaker.judged} speakers` : "",
+  ].filter((text) => text !== "");
+  const judged = looked.length === 0 ? "" : `; looked for exceptions in ${looked.join(" and ")}`;
+  return `${tokens.join(" and ")} sounds, ${speakers} speaker${speakers === 1 ? "" : "s"}, basis ${basis}${judged}`;
+}

@@ -1,0 +1,109 @@
+import { isEvidence } from "../../basis.ts";
+import type { Cells } from "../../estimates/cells.ts";
+import type { Dim } from "../../estimates/dimensions.ts";
+import { countsOf } from "../../estimates/rateContrasts.ts";
+import { rateDifference } from "../../estimates/rateDifference.ts";
+import { type RateGroup, rateGroups } from "../../estimates/rateGroups.ts";
+import { safeSpeakers } from "../../estimates/rateSafety.ts";
+import { devoicingRates } from "../../estimates/rates.ts";
+import { differenceMethod, fewSpeakers, oneSpeakerOnly } from "../../messages/estimates.ts";
+import type { Reading } from "./reading.ts";
+import type { RuleContrast } from "./ruleSchema.ts";
+
+type Rate = Extract<RuleContrast, { kind: "rate" }>;
+type Difference = Extract<RuleContrast, { kind: "rate-difference" }>;
+
+const apart: readonly Dim[] = ["dataset", "labelSet"];
+
+/** Devoicing rate of the rule's cut, one reading a corpus, or a corpus and value of `column`. */
+export function readRate(cells: Cells, { of }: Rate, column: Dim | null, level: number): Reading[] {
+  const by = column === null ? apart : [...apart, column];
+  return devoicingRates(cells, { filter: of.where, by, level }).rows.flatMap((row) => {
+    const part = partOf(column, row.by);
+    if (part === undefined) return [];
+    const interval = row.low === null || row.high === null ? null : { low: row.low, high: row.high };
+    return [
+      {
+        ...{ dataset: row.dataset, labelSet: row.labelSet, basis: row.basis, part },
+        ...{
+          evidence: isEvidence(row.basis),
+          estimate: row.estimate,
+          interval,
+          judged: interval,
+          bound: null,
+        },
+        ...{ tokens: [row.tokens], speakers: row.speakers, sides: [row.estimate] },
+        ...{ method: row.method, warnings: row.warnings },
+      },
+    ];
+  });
+}
+
+/** Rate of the first cut minus that of the second, each speaker set against itself. */
+export function readRateDifference(
+  cells: Cells,
+  { first, second }: Difference,
+  column: Dim | null,
+  level: number,
+): Reading[] {
+  const by = column === null ? apart : [...apart, column];
+  const a = new Map(
+    rateGroups(cells, first.where, by).groups.map((group) => [groupKey(group, column), group]),
+  );
+  const b = new Map(
+    rateGroups(cells, second.where, by).groups.map((group) => [groupKey(group, column), group]),
+  );
+  return [...new Set([...a.keys(), ...b.keys()])].flatMap((key) => {
+    const one = (a.get(key) ?? b.get(key))!;
+    const part = partOf(column, one.by);
+    return part === undefined ? [] : [differenceOf(one, part, a.get(key), b.get(key), level)];
+  });
+}
+
+function differenceOf(
+  { dataset, labelSet, basis }: RateGroup,
+  part: Reading["part"],
+  first: RateGroup | undefined,
+  second: RateGroup | undefined,
+  level: number,
+): Reading {
+  const speakers = [...new Set([...(first?.speakers ?? []), ...(second?.speakers ?? [])])];
+  const [a, b] = [first, second].map((group) =>
+    group === undefined ? { marked: [], devoiced: [] } : countsOf(group, speakers),
+  ) as [ReturnType<typeof countsOf>, ReturnType<typeof countsOf>];
+  const evidence = isEvidence(basis);
+  const found = evidence && first && second ? rateDifference(a, b, level) : null;
+  const interval = found === null ? null : { low: found.low, high: found.high };
+  const rateOf = ({ marked, devoiced }: typeof a) =>
+    evidence && sum(marked) > 0 ? sum(devoiced) / sum(marked) : null;
+  return {
+    ...{ dataset, labelSet, basis, part, evidence },
+    ...{ estimate: found?.difference ?? null, interval, judged: interval, bound: null },
+    ...{ tokens: [sum(a.marked), sum(b.marked)], speakers: speakers.length, sides: [rateOf(a), rateOf(b)] },
+    method: found === null ? "" : differenceMethod(found.method, speakers.length),
+    warnings: speakerDoubts(speakers.length),
+  };
+}
+
+export function speakerDoubts(speakers: number): string[] {
+  if (speakers === 1) return [oneSpeakerOnly()];
+  return speakers < safeSpeakers ? [fewSpeakers(speakers, safeSpeakers)] : [];
+}
+
+/** Undefined where the value is unknown: such tokens belong to no environment. */
+export function partOf(
+  column: Dim | null,
+  by: Readonly<Partial<Record<Dim, string | null>>>,
+): Reading["part"] | undefined {
+  if (column === null) return null;
+  const value = by[column];
+  return value === null || value === undefined ? undefined : { column, value };
+}
+
+function groupKey({ dataset, labelSet, basis, by }: RateGroup, column: Dim | null): string {
+  return [dataset, labelSet, basis, column === null ? "" : by[column]].join("\u0000");
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

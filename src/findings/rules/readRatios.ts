@@ -1,0 +1,75 @@
+import type { Cells } from "../../estimates/cells.ts";
+import type { Dim } from "../../estimates/dimensions.ts";
+import { pairedRatio } from "../../estimates/pairedRatio.ts";
+import { durationRatios } from "../../estimates/ratios.ts";
+import { clusteredRatioMethod, oneSpeakerRatio } from "../../messages/estimates.ts";
+import { type DurationCut, durationStrata } from "./durationStrata.ts";
+import { boundByFloorShares } from "./floorBound.ts";
+import type { Reading } from "./reading.ts";
+import { partOf, speakerDoubts } from "./readRates.ts";
+import type { RuleContrast } from "./ruleSchema.ts";
+
+type Length = Extract<RuleContrast, { kind: "length-ratio" }>;
+type Durations = Extract<RuleContrast, { kind: "duration-ratio" }>;
+
+/** Long to short vowels, or geminates to single consonants, each phone compared with itself. */
+export function readLengthRatio(
+  cells: Cells,
+  { of: contrast, where: filter = {}, surroundings = "consonants" }: Length,
+  column: Dim | null,
+  level: number,
+): Reading[] {
+  const by: Dim[] = ["dataset", "labelSet", ...(column === null ? [] : [column])];
+  return durationRatios(cells, { contrast, filter, surroundings, by, level }).rows.flatMap((row) => {
+    const part = partOf(column, row.by);
+    if (part === undefined) return [];
+    const interval = row.low === null || row.high === null ? null : { low: row.low, high: row.high };
+    const floor = interval && boundByFloorShares(interval, row.long.atFloorShare, row.short.atFloorShare);
+    return [
+      {
+        ...{ dataset: row.dataset, labelSet: row.labelSet, basis: row.basis, part, evidence: true },
+        ...{ estimate: row.estimate, interval, judged: floor?.judged ?? null, bound: floor?.bound ?? null },
+        ...{ tokens: [row.long.tokens, row.short.tokens], speakers: row.speakers },
+        sides: [row.long.geometricMeanMs, row.short.geometricMeanMs],
+        method: row.method,
+        warnings: [...speakerDoubts(row.speakers), ...(floor?.warnings ?? [])],
+      },
+    ];
+  });
+}
+
+/** Geometric mean duration of the first cut by that of the second, compared only within the rule's columns and a speaker. */
+export function readDurationRatio(
+  cells: Cells,
+  { first, second, within }: Durations,
+  column: Dim | null,
+  level: number,
+): Reading[] {
+  return durationStrata(cells, first.where, second.where, within, column).flatMap((group) => {
+    const part = partOf(column, group.by);
+    if (part === undefined) return [];
+    const found = pairedRatio(group.strata, level);
+    const interval = found === null ? null : { low: found.low, high: found.high };
+    const floor = interval && boundByFloorShares(interval, floorShare(group.first), floorShare(group.second));
+    const speakers = new Set(group.strata.map((stratum) => stratum.speaker)).size;
+    return [
+      {
+        ...{ dataset: group.dataset, labelSet: group.labelSet, basis: group.basis, part, evidence: true },
+        ...{ estimate: found?.estimate ?? null, interval },
+        ...{ judged: floor?.judged ?? null, bound: floor?.bound ?? null },
+        ...{ tokens: [group.first.tokens, group.second.tokens], speakers },
+        sides: [geometricMean(group.first), geometricMean(group.second)],
+        method: speakers > 1 ? clusteredRatioMethod(speakers) : oneSpeakerRatio(),
+        warnings: [...speakerDoubts(speakers), ...(floor?.warnings ?? [])],
+      },
+    ];
+  });
+}
+
+function floorShare({ tokens, atFloor }: DurationCut): number {
+  return tokens === 0 ? 0 : atFloor / tokens;
+}
+
+function geometricMean({ tokens, sumLogMs }: DurationCut): number | null {
+  return tokens === 0 ? null : Math.exp(sumLogMs / tokens);
+}

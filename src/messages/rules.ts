@@ -1,0 +1,118 @@
+// What can be wrong with a rule of thumb that someone wrote, and why a rule cannot be judged.
+
+const list = (lines: readonly string[]) => lines.map((line) => `\n  ${line}`).join("");
+
+export function ruleFileMissing(file: string): string {
+  return `There is no rule file ${file}. Give the path of a JSON file with one rule or a list of rules.`;
+}
+
+export function ruleFileNotJson(file: string, line: number, reason: string): string {
+  return `${file}, line ${line}: this is not JSON (${reason}). Check commas, quotes and brackets there.`;
+}
+
+export function ruleFileEmpty(file: string): string {
+  return `${file} holds no rule. It must be one rule {…} or a list of rules [{…}, {…}].`;
+}
+
+export function ruleInvalid(file: string, rule: string, faults: readonly string[]): string {
+  return `${file}: the rule ${rule} cannot be read:${list(faults)}`;
+}
+
+export function ruleTwice(id: string, first: string, second: string): string {
+  return first === second
+    ? `${first}: two rules have the id "${id}". Give one of them another id.`
+    : `${second}: the id "${id}" is already taken by a rule in ${first}. Give one of them another id.`;
+}
+
+export function unknownField(place: string): string {
+  return `${place} is not a field that is read; check its spelling.`;
+}
+
+export function missingField(place: string, wanted: string): string {
+  return `${place} is missing; it must be ${wanted}.`;
+}
+
+export function wrongValue(place: string, value: string, wanted: string): string {
+  return `${place} is ${value}; it must be ${wanted}.`;
+}
+
+export function reversedRange(from: number, to: number): string {
+  return `holds.from (${from}) must be below holds.to (${to}).`;
+}
+
+export function outsidePossible(
+  place: string,
+  value: number,
+  scale: "share" | "difference" | "ratio",
+): string {
+  const wanted = {
+    share: "a share from 0 to 1 (95 % is 0.95)",
+    difference: "a difference of shares from -1 to 1 (5 points are 0.05)",
+    ratio: "a ratio above 0 (1 means equal)",
+  };
+  return `${place} is ${value}; it must be ${wanted[scale]}.`;
+}
+
+export function alwaysHolds(): string {
+  return "holds takes in every possible value, so that nothing could speak against the rule; narrow it.";
+}
+
+export function neverHolds(): string {
+  return "holds takes in no possible value, so that nothing could bear the rule out; check its numbers.";
+}
+
+export function negligibleTooFar(value: number): string {
+  return `holds.negligible is ${value}: with it every possible value would be too small to matter; make it smaller.`;
+}
+
+export function sameCuts(): string {
+  return "contrast.first and contrast.second describe the same sounds; they must differ in at least one field.";
+}
+
+export function exceptionTellsCuts(column: string, place: string): string {
+  return `${place} names "${column}", which tells the first cut from the second; leave it out.`;
+}
+
+export function noVowels(place: string): string {
+  return `${place} leaves no vowels, and only vowels can be devoiced; ask for vowels.`;
+}
+
+/** Why a corpus cannot speak about a rule. */
+export function needsColumns(columns: readonly { readonly name: string; readonly is: string }[]): string {
+  return `it needs ${columns.map(({ is, name }) => `${is} (${name})`).join(" and ")}, by which rules cannot be judged yet`;
+}
+
+export function valueUnknown(column: string): string {
+  const what: Readonly<Record<string, string>> = {
+    accented: "which morae carry the accent",
+    length: "which sounds are long and which short",
+    devoiceableNeighbour: "which neighbouring vowels could be devoiced",
+  };
+  return `its labels do not say ${what[column] ?? `the ${column} of its sounds`}`;
+}
+
+export function noMarks(): string {
+  return "its labels do not say which vowels are devoiced; measure devoicing from the recordings, or use labels that mark it";
+}
+
+export function marksByRule(): string {
+  return "its devoicing marks were written from the text by a rule; they show what that rule expects, not what was said";
+}
+
+export function noRatio(): string {
+  return "no speaker has sounds of both kinds to compare, or their durations do not vary, so that no interval can be given";
+}
+
+export function boundariesUnsure(): string {
+  return "its boundaries were placed by an aligner, which is least sure at just this kind of edge; boundaries set by a person are wanted";
+}
+
+/** Mind for durations of an aligner that cannot go below a floor. */
+export function floorOpens(usable: "lower" | "upper"): string {
+  return `Some of these sounds stand at the shortest duration the aligner can give and may have been shorter. The interval is therefore open on one side, and only its ${usable} end speaks for or against the rule; there, sounds at that shortest duration are taken to have lasted at least a third of it.`;
+}
+
+/** Said once beside a list of verdicts. */
+export function manyVerdicts(level: number): string {
+  return `Each verdict rests on an interval of its own at ${Number((100 * level).toFixed(2))} %: read together, a few of many verdicts may be wrong by chance. Exceptions were looked for at a stricter level, so that all those named beside one verdict can be trusted together. Verdicts describe these recordings; they assess no person.`;
+}

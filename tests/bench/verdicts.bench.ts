@@ -1,0 +1,43 @@
+import { judgeRule } from "../../src/findings/rules/judgeRule.ts";
+import { seededRandom } from "../../src/statistics/seededRandom.ts";
+import { judgeableRules } from "../unit/findings/rules/shippedRules.ts";
+import { type Size, simulateRule, type Truth } from "../unit/findings/rules/simulateRule.ts";
+
+// Draws corpora built to satisfy or to break each rule that cells can judge, and prints the share judged rightly.
+// Goals: 95 % with 20 speakers; with one speaker and 30 tokens, 95 % "too little evidence". Seeded, so that it repeats.
+
+const draws = Number(process.env.DRAWS ?? 200);
+const random = seededRandom(2);
+const rules = await judgeableRules();
+
+function share(rule: (typeof rules)[number], truth: Truth, size: Size, wanted: string) {
+  const others = new Map<string, number>();
+  for (let draw = 0; draw < draws; draw++) {
+    const found = judgeRule(rule, simulateRule(rule, truth, size, random))[0]!.verdict;
+    if (found !== wanted) others.set(found, (others.get(found) ?? 0) + 1);
+  }
+  const wrong = [...others.values()].reduce((sum, count) => sum + count, 0);
+  return { right: 1 - wrong / draws, others };
+}
+
+const percent = (part: number) => `${(100 * part).toFixed(1)} %`.padStart(9);
+console.log(`Verdicts on corpora with a known truth, ${draws} draws each.`);
+console.log(
+  `${"".padEnd(38)}${"satisfies".padStart(9)}${"breaks".padStart(9)}${"too few".padStart(9)}  others`,
+);
+let worst = 1;
+for (const rule of rules) {
+  const large = { speakers: 20, tokens: 60 };
+  const small = { speakers: 1, tokens: rule.contrast.kind === "rate" ? 30 : 15 };
+  const found = [
+    share(rule, "satisfies", large, "borne out"),
+    share(rule, "breaks", large, "contradicted"),
+    share(rule, "satisfies", small, "too little evidence"),
+  ];
+  worst = Math.min(worst, ...found.map(({ right }) => right));
+  const others = found.flatMap(({ others: some }) => [...some].map(([name, count]) => `${name} ${count}`));
+  console.log(
+    `${rule.id.padEnd(38)}${found.map(({ right }) => percent(right)).join("")}  ${others.join(", ")}`,
+  );
+}
+console.log(`Worst: ${percent(worst).trim()} (goal: 95 %)`);

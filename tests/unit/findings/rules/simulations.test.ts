@@ -1,0 +1,39 @@
+import { expect, test } from "vitest";
+import { judgeRule } from "../../../../src/findings/rules/judgeRule.ts";
+import { seededRandom } from "../../../../src/statistics/seededRandom.ts";
+import { judgeableRules } from "./shippedRules.ts";
+import { simulateRule, type Truth } from "./simulateRule.ts";
+
+// A small version of tests/bench/verdicts.bench.ts, which draws 200 corpora a rule.
+const draws = 3;
+const rules = await judgeableRules();
+
+function judgedRightly(truth: Truth, wanted: string): number {
+  const random = seededRandom(truth === "satisfies" ? 5 : 6);
+  let right = 0;
+  for (const rule of rules)
+    for (let draw = 0; draw < draws; draw++) {
+      const cells = simulateRule(rule, truth, { speakers: 20, tokens: 60 }, random);
+      const [verdict] = judgeRule(rule, cells);
+      if (verdict!.verdict === wanted) right++;
+    }
+  return right / (draws * rules.length);
+}
+
+test("judgeRule bears out at least 95 % of corpora of 20 speakers built to satisfy a rule", () => {
+  expect(judgedRightly("satisfies", "borne out")).toBeGreaterThanOrEqual(0.95);
+});
+
+test("judgeRule contradicts at least 95 % of corpora of 20 speakers built to break a rule", () => {
+  expect(judgedRightly("breaks", "contradicted")).toBeGreaterThanOrEqual(0.95);
+});
+
+test("judgeRule finds too little evidence in 30 tokens of one speaker, whatever they show", () => {
+  const random = seededRandom(7);
+  for (const rule of rules)
+    for (const truth of ["satisfies", "breaks"] as const) {
+      const tokens = rule.contrast.kind === "rate" ? 30 : 15;
+      const cells = simulateRule(rule, truth, { speakers: 1, tokens }, random);
+      expect(judgeRule(rule, cells).map(({ verdict }) => verdict)).toEqual(["too little evidence"]);
+    }
+});
