@@ -1,7 +1,7 @@
 import { fewClusters, tooFewClusters } from "../../messages/models.ts";
 import { multiplySquare, multiplyVector } from "../linearAlgebra/square.ts";
 import { type ClusterScores, clusterScores } from "./clusterScores.ts";
-import { leverageAdjustments } from "./leverageAdjustment.ts";
+import { leverageAdjustments } from "./leverageAdjustments.ts";
 import { cannotBeEstimated, type Outcome } from "./outcome.ts";
 import type { RegressionFit } from "./regressionFit.ts";
 import { satterthwaiteDf } from "./satterthwaiteDf.ts";

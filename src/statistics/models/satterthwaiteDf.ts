@@ -1,8 +1,10 @@
-import { multiplyVector, transposeSquare } from "../linearAlgebra/square.ts";
+import { multiplySquare, multiplyVector, transposeSquare } from "../linearAlgebra/square.ts";
 
 /**
  * Degrees of freedom of a CR2 variance of `contrast`ᵀ·coefficients: 2·mean²/variance of the estimator if tokens
- * were independent with the working variance (Bell & McCaffrey 2002). At least 1 when a single cluster decides.
+ * were independent with the working variance (Bell & McCaffrey 2002). 0 when the clusters say nothing about it.
+ * With aₕ the part of cluster h in the estimator, the covariance of parts is diagonal less aᵍᵀ·M·aₕ, so that sums
+ * over pairs of clusters reduce to a trace and the time grows with the clusters, not with their square.
  */
 export function satterthwaiteDf(
   contrast: ArrayLike<number>,
@@ -12,19 +14,20 @@ export function satterthwaiteDf(
 ): number {
   const n = contrast.length;
   const direction = multiplyVector(bread, contrast);
-  const weighted = adjustments.map((adjustment, g) => {
-    const own = multiplyVector(transposeSquare(adjustment, n), direction);
-    const image = multiplyVector(information[g]!, own);
-    return { own: dot(own, image), image, spread: multiplyVector(bread, image) };
-  });
+  const outer = new Float64Array(n * n);
   let trace = 0;
   let squares = 0;
-  for (const [g, a] of weighted.entries())
-    for (const [h, b] of weighted.entries()) {
-      const covariance = (g === h ? a.own : 0) - dot(a.image, b.spread);
-      if (g === h) trace += covariance;
-      squares += covariance * covariance;
-    }
+  for (const [g, adjustment] of adjustments.entries()) {
+    const own = multiplyVector(transposeSquare(adjustment, n), direction);
+    const image = multiplyVector(information[g]!, own);
+    const diagonal = dot(own, image);
+    const shared = dot(image, multiplyVector(bread, image));
+    trace += diagonal - shared;
+    squares += diagonal * diagonal - 2 * diagonal * shared;
+    for (let a = 0; a < n; a++) for (let b = 0; b < n; b++) outer[a * n + b]! += image[a]! * image[b]!;
+  }
+  const product = multiplySquare(outer, bread, n);
+  squares += dot(product, transposeSquare(product, n));
   return squares > 0 ? (trace * trace) / squares : 0;
 }
 

@@ -11,22 +11,24 @@ export interface TwoClusterings {
   readonly second: ArrayLike<number>;
   /** Default `["speaker", "word"]`. */
   readonly units?: readonly [string, string];
+  /** Correction of each of the two parts. Default "CR2", for few speakers; "CR1" is the usual textbook form. */
+  readonly correction?: "CR1" | "CR2";
 }
 
 /**
  * Covariance of the coefficients when tokens of one speaker, and tokens of one word, may depend on each other:
  * clustered by one plus by the other less by both at once (Cameron, Gelbach & Miller 2011, JBES 29:238–249), each
- * with its own G/(G−1); negative directions are set to 0. Errors clustered by speaker alone miss what traits of
- * words owe to the choice of words. Degrees of freedom: fewer of the two counts, less 1.
+ * with its own correction (CR1 for both at once); negative directions are set to 0, with a notice. Errors clustered
+ * by speaker alone miss what traits of words owe to the choice of words. Degrees of freedom: the fewer of the two.
  */
 export function twoWayCovariance(
   fit: RegressionFit,
   clusterings: TwoClusterings,
 ): Outcome<ClusteredCovariance> {
-  const { first, second, units = ["speaker", "word"] } = clusterings;
-  const byFirst = clusteredCovariance(fit, first, "CR1", units[0]);
+  const { first, second, units = ["speaker", "word"], correction = "CR2" } = clusterings;
+  const byFirst = clusteredCovariance(fit, first, correction, units[0]);
   if (byFirst.status !== "ok") return byFirst;
-  const bySecond = clusteredCovariance(fit, second, "CR1", units[1]);
+  const bySecond = clusteredCovariance(fit, second, correction, units[1]);
   if (bySecond.status !== "ok") return bySecond;
   const byBoth = clusteredCovariance(fit, pairCodes(first, second), "CR1");
   if (byBoth.status !== "ok") return byBoth;
@@ -37,9 +39,11 @@ export function twoWayCovariance(
   const clusters = Math.min(byFirst.fit.clusters, bySecond.fit.clusters);
   const covariance = withoutNegative(sum, k);
   const clipped = covariance === sum ? [] : [twoWayClipped(units[0], units[1])];
+  const degreesOfFreedom = (contrast: ArrayLike<number>) =>
+    Math.min(byFirst.fit.degreesOfFreedom(contrast), bySecond.fit.degreesOfFreedom(contrast));
   return {
     status: "ok",
-    fit: { correction: "CR1", clusters, covariance, degreesOfFreedom: () => clusters - 1 },
+    fit: { correction, clusters, covariance, degreesOfFreedom },
     notices: [...byFirst.notices, ...bySecond.notices, ...clipped],
   };
 }

@@ -10,7 +10,9 @@ const fit = okFit(fitLinear(designOf(columns, terms), logMs));
 
 test("twoWayCovariance of words nested in speakers is that of speakers", () => {
   const nested = Array.from(columns.word.codes, (word, i) => columns.speaker.codes[i]! * 100 + word);
-  const both = okFit(twoWayCovariance(fit, { first: columns.speaker.codes, second: nested }));
+  const both = okFit(
+    twoWayCovariance(fit, { first: columns.speaker.codes, second: nested, correction: "CR1" }),
+  );
   const one = okFit(clusteredCovariance(fit, columns.speaker.codes, "CR1"));
   for (const [at, value] of one.covariance.entries()) expect(both.covariance[at]).toBeCloseTo(value, 12);
   expect(both.degreesOfFreedom([1, 0, 0, 0, 0])).toBe(7);

@@ -3,6 +3,8 @@ import { multiplySquare, transposeSquare } from "../linearAlgebra/square.ts";
 import { symmetricEigen } from "../linearAlgebra/symmetricEigen.ts";
 
 const none = 1e-10;
+/** Clusters whose leverage is below this need no eigenvectors. */
+const seriesSuffices = 0.2;
 
 /**
  * Per cluster, the matrix K = (I − S·M)^(−½) that takes its score to the CR2 score, S being the cluster's XᵀWX and
@@ -28,14 +30,32 @@ export function leverageAdjustments(
         symmetric[i * n + j] = mean;
         symmetric[j * n + i] = mean;
       }
-    const { values, vectors } = symmetricEigen(symmetric, n);
-    const scaled = vectors.map((vector, at) => {
-      const left = 1 - values[at % n]!;
-      return left > none ? vector / Math.sqrt(left) : 0;
-    });
-    const root = multiplySquare(scaled, transposeSquare(vectors, n), n);
+    const root = inverseRootOfRest(symmetric, n);
     return multiplySquare(multiplySquare(inverseUpper, root, n), upper, n);
   });
+}
+
+/** (I − c)^(−½) of a symmetric c with eigenvalues in [0, 1]; directions at 1 give 0. */
+function inverseRootOfRest(c: Float64Array, n: number): Float64Array {
+  const size = Math.sqrt(c.reduce((sum, value) => sum + value * value, 0));
+  if (size < seriesSuffices) return inverseRootBySeries(c, n, Math.ceil(-39 / Math.log(size || 1e-17)));
+  const { values, vectors } = symmetricEigen(c, n);
+  const scaled = vectors.map((vector, at) => {
+    const left = 1 - values[at % n]!;
+    return left > none ? vector / Math.sqrt(left) : 0;
+  });
+  return multiplySquare(scaled, transposeSquare(vectors, n), n);
+}
+
+/** The binomial series I + c/2 + 3c²/8 + …, by Horner's rule. */
+function inverseRootBySeries(c: Float64Array, n: number, terms: number): Float64Array {
+  const identity = Float64Array.from(c, (_, at) => (at % (n + 1) === 0 ? 1 : 0));
+  let sum = identity;
+  for (let k = terms; k >= 1; k--) {
+    const factor = (2 * k - 1) / (2 * k);
+    sum = multiplySquare(c, sum, n).map((value, at) => identity[at]! + factor * value);
+  }
+  return sum;
 }
 
 /** Inverse of Lᵀ. */
