@@ -173,3 +173,13 @@ test("text of a dataset that looks like markup or code is shown, not obeyed", as
   expect(await cell.innerText()).toContain('<img src=x onerror="alert(1)"> ${1+1} has no recording');
   expect(await page.locator("main img").count()).toBe(0);
 });
+
+test("an example can be heard, and its text is shown as text", async () => {
+  await page.goto(open.url, { waitUntil: "networkidle" });
+  await page.locator("#finding-high-between-voiceless ~ details.clips summary").click();
+  const audio = page.locator("details.clips audio").first();
+  await audio.evaluate((element) => (element as HTMLAudioElement).play());
+  const durationSec = await audio.evaluate((element) => (element as HTMLAudioElement).duration);
+  expect(durationSec).toBeCloseTo(0.55, 2);
+  expect(await page.locator("details.clips li").first().textContent()).toContain("<b>きた</b>");
+});

@@ -5,6 +5,7 @@ import type { Browser } from "playwright-core";
 import { buildSite } from "../../src/publish/buildSite.ts";
 import { type Served, serve } from "../../src/publish/serve.ts";
 import { launchBrowser } from "./browser.ts";
+import { writeRecordings } from "./fixtures/writeRecordings.ts";
 import { type InventedResults, writeResults } from "./fixtures/writeResults.ts";
 
 export interface OpenSite {
@@ -15,13 +16,18 @@ export interface OpenSite {
   close(): Promise<void>;
 }
 
+async function recordings(results: string, { dataset, labelSet }: { dataset: string; labelSet: string }) {
+  return { [dataset]: await writeRecordings(results, dataset, labelSet) };
+}
+
 /** Invented results, their report, a server for it and a browser to look at it with. */
 export async function openSite(invented: InventedResults): Promise<OpenSite> {
   const folder = await mkdtemp(path.join(tmpdir(), "morascope-pages-"));
   const results = path.join(folder, "results");
   const site = path.join(folder, "site");
   await writeResults(results, invented);
-  await buildSite({ results, out: site });
+  const audio = invented.recordings === undefined ? {} : await recordings(results, invented.recordings);
+  await buildSite({ results, out: site, audio });
   const served: Served = await serve({ site });
   const browser = await launchBrowser();
   return {
