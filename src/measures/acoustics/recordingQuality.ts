@@ -1,4 +1,5 @@
 import { quantile } from "../../signals/quantile.ts";
+import { backgroundLevels, unknownLevelDb } from "./backgroundLevels.ts";
 import { isVowelClass, type MeasuredPhone, soundClass } from "./measuredPhone.ts";
 import { hopMs, type VoicingFrames } from "./voicingFrames.ts";
 
@@ -7,7 +8,7 @@ export type QualityVerdict = "good" | "noisy" | "too-noisy" | "silent";
 /** How far a recording can be judged. */
 export interface RecordingQuality {
   readonly verdict: QualityVerdict;
-  /** Level of the vowels above the background in the low band (where voicing is decided), dB; null when silent. */
+  /** Level of the vowels above the background in the low band (where voicing is decided), dB; null when silent or unknown. */
   readonly voiceAboveBackgroundDb: number | null;
   /** Share of samples that stand at the recording's extremes in runs of three or more, 0 … 1. */
   readonly clippedShare: number;
@@ -25,7 +26,10 @@ export const noisyBelowDb = 18;
 export const tooNoisyBelowDb = 11;
 const silentDb = -90;
 
-/** Judges one recording from its samples and its labelled vowels (all frames when there are none). */
+/**
+ * Judges one recording from its samples, its labelled vowels (all frames when there are none), pauses and voiceless
+ * sounds. Digital silence between words counts as no background at all.
+ */
 export function recordingQuality(
   samples: Float32Array,
   frames: VoicingFrames,
@@ -39,17 +43,16 @@ export function recordingQuality(
     for (let t = Math.max(0, Math.round(startMs / hopMs)); t < last; t++) vowels.push(frames.lowDb[t]!);
   }
   const voice = quantile(vowels.length > 0 ? vowels : frames.lowDb, 0.75);
-  const background = quantile(frames.lowDb, 0.05);
   if (!(voice > silentDb)) {
     return { verdict: "silent", voiceAboveBackgroundDb: null, clippedShare, offset, notFinite };
   }
+  const [background] = backgroundLevels(frames, phones);
+  if (background <= unknownLevelDb) {
+    return { verdict: "good", voiceAboveBackgroundDb: null, clippedShare, offset, notFinite };
+  }
   const voiceAboveBackgroundDb = voice - background;
-  const verdict =
-    voiceAboveBackgroundDb < tooNoisyBelowDb
-      ? "too-noisy"
-      : voiceAboveBackgroundDb < noisyBelowDb
-        ? "noisy"
-        : "good";
+  const tooNoisy = voiceAboveBackgroundDb < tooNoisyBelowDb;
+  const verdict = tooNoisy ? "too-noisy" : voiceAboveBackgroundDb < noisyBelowDb ? "noisy" : "good";
   return { verdict, voiceAboveBackgroundDb, clippedShare, offset, notFinite };
 }
 

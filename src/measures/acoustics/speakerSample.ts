@@ -1,4 +1,5 @@
 import { quantile } from "../../signals/quantile.ts";
+import { backgroundLevels } from "./backgroundLevels.ts";
 import { isVowelClass, type MeasuredPhone, soundClass } from "./measuredPhone.ts";
 import { hopMs, type VoicingFrames } from "./voicingFrames.ts";
 
@@ -16,7 +17,7 @@ export interface SpeakerSample {
   readonly voiceless: Float32Array;
   /** Level of voice in the low band, dB: upper quartile over vowels and nasals; NaN when there are none. */
   readonly voiceDb: number;
-  /** Level of the background in low, mid and high band, dB: lower twentieth of all frames. */
+  /** Level of the background in low, mid and high band, dB; see `backgroundLevels`. */
   readonly floorDb: readonly [number, number, number];
   /** F0 in the middle of a, e, o and nasals where clearly periodic, Hz. */
   readonly f0Hz: Float32Array;
@@ -51,7 +52,7 @@ export function takeSpeakerSample(frames: VoicingFrames, phones: readonly Measur
     voiced: gather(frames, thin(voiced)),
     voiceless: gather(frames, thin(voiceless)),
     voiceDb: quantile(vowelLevels, 0.75),
-    floorDb: [quantile(frames.lowDb, 0.05), quantile(frames.midDb, 0.05), quantile(frames.highDb, 0.05)],
+    floorDb: backgroundLevels(frames, phones),
     f0Hz: Float32Array.from(thin(f0)),
   };
 }
