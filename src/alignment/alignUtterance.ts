@@ -44,7 +44,7 @@ export function alignUtterance(
   const x = observe(features, normalisation);
   const decoded = decode(model, network, x);
   if (decoded === null) return null;
-  const starts = placeStarts(model, graph.nodes, decoded.spans);
+  const starts = placeStarts(model, features, graph.nodes, decoded.spans);
   const speech = new Uint8Array(features.frames);
   const phones = decoded.spans.map((span, i): AlignedPhone => {
     const { phone, long, variant, source } = graph.nodes[span.node]!;

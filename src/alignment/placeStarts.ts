@@ -1,8 +1,10 @@
 import { isVowel, phoneTable } from "../phonology/phones.ts";
 import { hasSilentClosure } from "./closureDurations.ts";
 import type { Span } from "./decode.ts";
+import type { Features } from "./features.ts";
 import type { GraphNode } from "./graph.ts";
 import type { AcousticModel } from "./model.ts";
+import { sharpenEdge } from "./sharpenEdge.ts";
 import { unitOf } from "./topology.ts";
 
 /**
@@ -20,10 +22,12 @@ const leak = 0.3;
 /**
  * Start of every span in frames, where the sound itself shows no edge and a model's edge is arbitrary:
  * a voiceless stop's closure after a pause or a devoiced vowel starts its usual length before the burst; a devoiced
- * vowel after frication keeps only the last of it.
+ * vowel after frication keeps only the last of it. A voiced sound after a pause starts midway between the model's
+ * edge, which is early where speech sets in abruptly, and that of the energy, which is late where it swells.
  */
 export function placeStarts(
   model: AcousticModel,
+  features: Features,
   nodes: readonly GraphNode[],
   spans: readonly Span[],
 ): number[] {
@@ -33,6 +37,10 @@ export function placeStarts(
     const node = nodes[span.node]!;
     const previous = nodes[before.node]!;
     const silent = previous.phone === "pause" || previous.variant === "devoiced";
+    if (previous.phone === "pause" && phoneTable[node.phone].voiced) {
+      const edge = sharpenEdge(features, span.start, span.start - before.start, span.end - span.start);
+      return (span.start + edge) / 2;
+    }
     if (isObstruent(previous) && isVowel(node.phone) && node.variant === "plain")
       return Math.min(span.start + leak, span.end - 1);
     if (!silent || !hasSilentClosure(node.phone)) return span.start;
