@@ -28,8 +28,8 @@ export function unknownField(place: string): string {
   return `${place} is not a field that is read; check its spelling.`;
 }
 
-export function missingField(place: string, wanted: string): string {
-  return `${place} is missing; it must be ${wanted}.`;
+export function missingField(place: string, example: string | null): string {
+  return example === null ? `${place} is missing.` : `${place} is missing; write for example ${example}.`;
 }
 
 export function wrongValue(place: string, value: string, wanted: string): string {

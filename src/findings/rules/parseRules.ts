@@ -73,8 +73,24 @@ function fault(issue: v.BaseIssue<unknown>): string {
         : wording(issue);
   if (issue.type === "raw_check")
     return messages.wrongValue(place, JSON.stringify(issue.input), `known. ${wanted}`);
-  if (issue.received === "undefined") return messages.missingField(place, wanted);
+  if (issue.received === "undefined") return messages.missingField(place, exampleOf(place));
   return messages.wrongValue(place, JSON.stringify(issue.input), wanted);
+}
+
+const examples: Readonly<Record<string, string>> = {
+  id: '"my-rule"',
+  statement: '{"en": "…"}',
+  source: '"from memory"',
+  contrast: '{"kind": "rate", "of": {"called": "…", "where": {"vowel": "i,u"}}}',
+  holds: '{"when": "more-than", "value": 0.5}',
+  least: '{"tokens": 50, "speakers": 5}',
+  tokens: "50",
+  speakers: "5",
+  where: '{"vowel": "i,u", "before": "voiceless"}',
+};
+
+function exampleOf(place: string): string | null {
+  return examples[place.split(".").at(-1)!] ?? null;
 }
 
 /** What was expected, in words: `>=2` becomes "at least 2". */

@@ -31,12 +31,12 @@ export function simulateRule(rule: JudgedRule, truth: Truth, size: Size, random:
     const devoice = (where: Filter, rate: number) => {
       const own = 1 / (1 + Math.exp(-(Math.log(rate / (1 - rate)) + lean)));
       for (let i = 0; i < size.tokens; i++)
-        tokens.push({ ...tokenIn(where, "vowel", random), speaker, devoiced: random.uniform() < own });
+        tokens.push({ ...tokenIn(rule, where, "vowel", random), speaker, devoiced: random.uniform() < own });
     };
     const last = (where: Filter, kind: string, logMs: number) => {
       for (let i = 0; i < size.tokens; i++)
         tokens.push({
-          ...tokenIn(where, kind, random),
+          ...tokenIn(rule, where, kind, random),
           ...{ speaker, devoiced: null, devoicedBasis: null },
           durationMs: Math.exp(logMs + spread.logToken * random.normal()),
         });
@@ -71,8 +71,8 @@ function trueValue({ contrast, holds }: JudgedRule, truth: Truth): number {
   return up ? holds.value * 1.3 : holds.value / 1.3;
 }
 
-/** A token that the filter lets through: each field one of the first few values it allows. */
-function tokenIn(where: Filter, kind: string, random: SeededRandom): CellToken {
+/** A token that the filter lets through: each field one of the first few values it allows, where the rule looks. */
+function tokenIn({ exceptions }: JudgedRule, where: Filter, kind: string, random: SeededRandom): CellToken {
   const pick = (asked: string | readonly string[] | undefined, otherwise: readonly string[]) => {
     const allowed = asked === undefined ? otherwise : expandSelector([asked].flat().join(","));
     return allowed[random.below(Math.min(3, allowed.length))]!;
@@ -84,9 +84,9 @@ function tokenIn(where: Filter, kind: string, random: SeededRandom): CellToken {
     before: pick(where.before, ["k", "t", "m"]),
     after: pick(where.after, ["k", "t", "m"]),
     length: (where.length as string | undefined) ?? "short",
-    position: ["initial", "medial"][random.below(2)]!,
-    accented: where.accented ?? random.uniform() < 0.5,
-    devoiceableNeighbour: where.devoiceableNeighbour ?? random.uniform() < 0.5,
+    position: exceptions.includes("position") && random.uniform() < 0.5 ? "initial" : "medial",
+    accented: where.accented ?? (exceptions.includes("accented") && random.uniform() < 0.5),
+    devoiceableNeighbour: where.devoiceableNeighbour ?? false,
     timeBasis: "annotated",
     devoicedBasis: "annotated",
   };
