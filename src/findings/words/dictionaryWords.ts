@@ -1,0 +1,74 @@
+import { pronounceToken } from "../../phonology/pronounceToken.ts";
+import type { ReadingToken } from "../../phonology/readingTypes.ts";
+import type { LexiconWord } from "./lexicon.ts";
+import { soundOf } from "./sound.ts";
+
+/** A dictionary entry as the storage toolbox reads it. */
+export interface DictionaryToken extends ReadingToken {
+  readonly conjugated_form: string;
+  readonly cost: number;
+}
+
+export interface DictionaryWords {
+  readonly words: LexiconWord[];
+  /** Entries that are no speech (punctuation, marks) or whose reading is no kana: surface and what stood there. */
+  readonly unread: { readonly surface: string; readonly reading: string; readonly partOfSpeech: string }[];
+}
+
+/** Nouns that can be said alone. */
+const soundNouns = new Set(["一般", "サ変接続", "形容動詞語幹", "副詞可能", "代名詞"]);
+const whole = new Set(["副詞", "感動詞", "連体詞"]);
+
+/** Whether a learner can be given the word alone: nouns, verbs and adjectives in their plain form, adverbs, interjections. */
+function isFit({ pos, pos_detail_1, conjugated_form }: DictionaryToken): boolean {
+  if (pos === "名詞") return soundNouns.has(pos_detail_1);
+  if (pos === "動詞" || pos === "形容詞") return pos_detail_1 === "自立" && conjugated_form === "基本形";
+  return whole.has(pos);
+}
+
+/**
+ * Every dictionary entry as a word with its sound, long vowels by the same rules as texts are read by. Entries with
+ * one spelling and sound stay apart here; merging joins them.
+ */
+export function dictionaryWords(tokens: readonly DictionaryToken[]): DictionaryWords {
+  const bySurface = new Map<string, DictionaryToken[]>();
+  for (const token of tokens) {
+    const same = bySurface.get(token.surface_form);
+    if (same === undefined) bySurface.set(token.surface_form, [token]);
+    else same.push(token);
+  }
+  const dictionary = { tokenize: () => [], entries: (surface: string) => bySurface.get(surface) ?? [] };
+  const words: LexiconWord[] = [];
+  const unread: DictionaryWords["unread"] = [];
+  for (const token of tokens) {
+    const reading = token.pos === "記号" ? null : pronounceToken(token, dictionary);
+    const sound = reading === null ? null : soundOf(reading);
+    const partOfSpeech = `${token.pos} ${token.pos_detail_1}`;
+    if (sound === null) {
+      unread.push({ surface: token.surface_form, reading: token.reading ?? "", partOfSpeech });
+      continue;
+    }
+    words.push({
+      surface: token.surface_form,
+      sound,
+      partOfSpeech: partOfSpeechOf(partOfSpeech),
+      unfit: !isFit(token),
+      cost: token.cost,
+      accents: null,
+      gloss: null,
+      level: null,
+      sources: dictionarySource,
+    });
+  }
+  return { words, unread };
+}
+
+const dictionarySource = ["dictionary"] as const;
+const names = new Map<string, string>();
+
+/** One string a part of speech: a few dozen serve all entries. */
+function partOfSpeechOf(text: string): string {
+  const known = names.get(text);
+  if (known === undefined) names.set(text, text);
+  return known ?? text;
+}
