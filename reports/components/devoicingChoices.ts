@@ -1,6 +1,6 @@
 import type { Filter } from "../../src/estimates/filter.ts";
+import { soundName, soundOption } from "../../src/findings/soundNames.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
-import { soundName, soundOption } from "../../src/publish/soundNames.ts";
 import { type ChoiceOption, Choices } from "./choices.ts";
 import { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";
 import { type Corpus, type CorpusSet, labelsIn } from "./corpus.ts";

@@ -1,19 +1,19 @@
 import { devoicingRates, type RateRow } from "../../src/estimates/rates.ts";
-import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import {
   formatAmount,
   formatCount,
   formatPercent,
   joinWords,
   roundPercent,
-} from "../../src/publish/format.ts";
+} from "../../src/findings/format.ts";
 import {
   compareRates,
   rateBasis,
   type Subject,
   speakerRatesSentence,
-} from "../../src/publish/sentences/rates.ts";
-import { soundName } from "../../src/publish/soundNames.ts";
+} from "../../src/findings/sentences/rates.ts";
+import { soundName } from "../../src/findings/soundNames.ts";
+import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
@@ -116,17 +116,26 @@ function gridCells(corpus: Corpus, choices: Choices): GridCell[] {
   ];
 }
 
+/** Intervals at most this wide count as enough to rank surroundings. */
+const firmWidth = 0.3;
+
+function around({ before, after, row }: GridCell): string {
+  return `${soundName(before)} and ${soundName(after)} (${roundPercent(row.estimate ?? 0)})`;
+}
+
 function gridFinding(cells: readonly GridCell[]): string {
-  const firm = cells.filter(({ row }) => row.low !== null && row.high !== null && row.high - row.low <= 0.3);
   if (cells.length === 0) return "No vowel in this cut carries a devoicing mark.";
   if (cells[0]!.row.estimate === null)
     return "What the text rule expects, by the sounds around the vowel: predicted by rule, not heard.";
-  if (firm.length < 2)
+  const firm = cells
+    .filter(({ after, row }) => after !== "voiced" && row.high! - row.low! <= firmWidth)
+    .sort((a, b) => b.row.estimate! - a.row.estimate!);
+  const [top, bottom] = [firm[0], firm.at(-1)];
+  if (top === undefined || bottom === undefined || top === bottom)
     return "Most cells rest on few vowels: their intervals are too wide to rank the surroundings.";
-  const sorted = [...firm].sort((a, b) => b.row.estimate! - a.row.estimate!);
-  const say = ({ before, after, row }: GridCell) =>
-    `${soundName(before)} and ${after === "voiced" ? "a voiced sound" : soundName(after)} (${roundPercent(row.estimate!)})`;
-  return `Among the surroundings with enough vowels, devoicing is most frequent between ${say(sorted[0]!)}, least between ${say(sorted.at(-1)!)}.`;
+  const doubt =
+    top.row.low! > bottom.row.high! ? "" : " Their intervals overlap, so the order is not certain.";
+  return `Among the voiceless surroundings with enough vowels, devoicing is most frequent between ${around(top)}, least between ${around(bottom)}.${doubt}`;
 }
 
 /** Rates by the sounds before and after; choosing a cell narrows the other pictures to it. */

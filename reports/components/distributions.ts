@@ -5,7 +5,7 @@ import { partHistograms } from "../../src/estimates/partHistograms.ts";
 import { labelOf, partition } from "../../src/estimates/partition.ts";
 import { safeTokens } from "../../src/estimates/ratioCore.ts";
 import type { RatioOptions } from "../../src/estimates/ratios.ts";
-import { soundName } from "../../src/publish/soundNames.ts";
+import { soundName } from "../../src/findings/soundNames.ts";
 import type { Distribution } from "./distributionPlot.ts";
 
 /**

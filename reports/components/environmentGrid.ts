@@ -1,6 +1,6 @@
 import type { RateRow } from "../../src/estimates/rates.ts";
-import { formatAmount, formatCount, percentRange } from "../../src/publish/format.ts";
-import { ipaOf, kanaOf } from "../../src/publish/soundNames.ts";
+import { formatAmount, formatCount, percentRange } from "../../src/findings/format.ts";
+import { ipaOf, kanaOf } from "../../src/findings/soundNames.ts";
 import { element } from "./element.ts";
 
 export interface GridCell {

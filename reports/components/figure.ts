@@ -1,4 +1,4 @@
-import type { Basis } from "../../src/publish/sentences/basis.ts";
+import type { Basis } from "../../src/findings/sentences/basis.ts";
 import { element } from "./element.ts";
 
 export interface FigureParts {

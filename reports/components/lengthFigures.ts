@@ -1,16 +1,16 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
 import type { RatioRow } from "../../src/estimates/ratios.ts";
-import { phones } from "../../src/phonology/phones.ts";
-import { formatCount, formatMs, formatRatio } from "../../src/publish/format.ts";
-import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
+import { formatCount, formatMs, formatRatio } from "../../src/findings/format.ts";
 import {
   compareRatios,
   durationsSentence,
   isFirm,
   ratioBasis,
   speakerRatiosSentence,
-} from "../../src/publish/sentences/ratios.ts";
-import { soundName } from "../../src/publish/soundNames.ts";
+} from "../../src/findings/sentences/ratios.ts";
+import { soundName } from "../../src/findings/soundNames.ts";
+import { phones } from "../../src/phonology/phones.ts";
+import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";

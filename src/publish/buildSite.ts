@@ -10,7 +10,7 @@ import { finishPage } from "./finishPage.ts";
 import { realComplaints } from "./frameworkComplaints.ts";
 import { fillNpmCache } from "./npmCache.ts";
 import { refuseForeignFolder, replaceSite } from "./outputFolder.ts";
-import { readProblems, readRun } from "./readResults.ts";
+import { readFindings, readProblems, readRun } from "./readResults.ts";
 import { findOutsideRequests } from "./selfContained.ts";
 import { type SiteConfig, siteConfig, sitePages } from "./siteConfig.ts";
 import { writeSiteSource } from "./writeSiteSource.ts";
@@ -86,6 +86,7 @@ export async function buildSite({
   step(0);
   const run = await readRun(source);
   const problems = await readProblems(source);
+  const findings = await readFindings(source);
   await refuseForeignFolder(site);
 
   const work = await mkdtemp(path.join(tmpdir(), "morascope-site-"));
@@ -97,7 +98,7 @@ export async function buildSite({
       recursive: true,
       filter: (file) => !/\.observablehq|\/components|\.ts$/.test(path.relative(templates, file)),
     });
-    await writeSiteSource({ root, results: source, run, problems, audio });
+    await writeSiteSource({ root, results: source, run, problems, findings, audio });
     step(2);
     await fillNpmCache(root, run.software.version);
     await stamp(root, new Date(run.createdAt));

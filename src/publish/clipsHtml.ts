@@ -1,15 +1,18 @@
+import { formatMs } from "../findings/format.ts";
+import { ipaOf, soundName } from "../findings/soundNames.ts";
 import type { Clip } from "./clips.ts";
-import { formatMs } from "./format.ts";
 import { type Html, html } from "./html.ts";
-import { ipaOf, soundName } from "./soundNames.ts";
+
+/** As a teacher says it; the tables say `geminate`. */
+const said = (shows: string) => (shows === "geminate" ? "doubled" : shows);
 
 function place({ shows, phone, before, after }: Clip): string {
-  return `${shows} ${soundName(phone)} between ${ipaOf(before)} and ${ipaOf(after)}`;
+  return `${said(shows)} ${soundName(phone)} between ${ipaOf(before)} and ${ipaOf(after)}`;
 }
 
 function clipHtml(clip: Clip): Html {
   const text = clip.text === null ? null : html`<span class="spoken-text" lang="ja">${clip.text}</span>`;
-  return html`<li><span class="what"><strong>${clip.shows}</strong> <span class="ipa">${soundName(clip.phone)}</span> between <span class="ipa">${ipaOf(clip.before)}</span> and <span class="ipa">${ipaOf(clip.after)}</span>, ${formatMs(clip.durationMs)}, ${clip.speaker}</span>${text}<audio controls preload="none" src="./${clip.file}" aria-label="${place(clip)}, ${clip.speaker}"></audio></li>`;
+  return html`<li><span class="what"><strong>${said(clip.shows)}</strong> <span class="ipa">${soundName(clip.phone)}</span> between <span class="ipa">${ipaOf(clip.before)}</span> and <span class="ipa">${ipaOf(clip.after)}</span>, ${formatMs(clip.durationMs)}, ${clip.speaker}</span>${text}<audio controls preload="none" src="./${clip.file}" aria-label="${place(clip)}, ${clip.speaker}"></audio></li>`;
 }
 
 /** The examples of one finding, folded away; nothing where there are none. */

@@ -1,6 +1,6 @@
-import { formatRatio } from "./format.ts";
+import { formatRatio } from "../findings/format.ts";
+import type { FindingMark } from "../findings/runFindings.ts";
 import { type Html, html } from "./html.ts";
-import type { FindingMark } from "./startFindings.ts";
 
 const width = 360;
 const left = 66;

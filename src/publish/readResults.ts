@@ -5,8 +5,10 @@ import * as v from "valibot";
 import { bases } from "../basis.ts";
 import type { DatasetCard, Problem } from "../datasets/types.ts";
 import { labelFormats } from "../datasets/types.ts";
+import type { Finding } from "../findings/runFindings.ts";
 import { resultsMissing, resultsUnreadable } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
+import { schemaVersion } from "../storage/schemaVersion.ts";
 
 const text = v.string();
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
@@ -50,6 +52,7 @@ const card = v.object({
 }) satisfies v.GenericSchema<unknown, DatasetCard>;
 
 const run = v.object({
+  schemaVersion: v.literal(schemaVersion),
   software: v.object({ name: text, version: text }),
   createdAt: v.pipe(text, v.isoTimestamp()),
   datasets: v.array(card),
@@ -60,6 +63,28 @@ const run = v.object({
 export type Run = Readonly<Omit<v.InferOutput<typeof run>, "datasets">> & {
   readonly datasets: readonly DatasetCard[];
 };
+
+const finding = v.object({
+  id: text,
+  question: text,
+  scale: v.picklist(["share", "ratio"]),
+  answers: v.array(
+    v.object({
+      dataset: text,
+      labelSet: text,
+      sentence: text,
+      marks: v.array(
+        v.object({
+          name: text,
+          estimate: v.number(),
+          low: v.number(),
+          high: v.number(),
+          atLeast: v.boolean(),
+        }),
+      ),
+    }),
+  ),
+}) satisfies v.GenericSchema<unknown, Finding>;
 
 const nullable = v.pipe(
   text,
@@ -112,4 +137,10 @@ export async function readProblems(results: string): Promise<Problem[]> {
   return checked(path.join(results, "problems.csv"), v.array(problem), () =>
     parse(content, { columns: true }),
   );
+}
+
+/** `findings.json` of a results folder. */
+export async function readFindings(results: string): Promise<Finding[]> {
+  const content = await read(results, "findings.json");
+  return checked(path.join(results, "findings.json"), v.array(finding), () => JSON.parse(content));
 }

@@ -1,30 +1,41 @@
 import type { DatasetCard } from "../datasets/types.ts";
+import { formatAmount, formatCount, joinWords } from "../findings/format.ts";
+import type { Finding, FindingAnswer } from "../findings/runFindings.ts";
 import { limitsOf } from "../messages/pages.ts";
 import type { Clip, Clips } from "./clips.ts";
 import { clipsHtml } from "./clipsHtml.ts";
-import { formatAmount, formatCount, joinWords } from "./format.ts";
 import { type Html, html } from "./html.ts";
 import { intervalSvg, ratioScale, shareScale } from "./intervalSvg.ts";
+import { markJapanese } from "./markJapanese.ts";
 import type { Run } from "./readResults.ts";
 import { setName } from "./setName.ts";
-import type { FindingAnswer, StartFinding } from "./startFindings.ts";
 
-function answerHtml(run: Run, finding: StartFinding, answer: FindingAnswer): Html {
+/** Where the numbers of each finding can be cut further: page and choices. */
+const links: Readonly<Record<string, string>> = {
+  "high-between-voiceless": "/devoicing",
+  "high-before-pause": "/devoicing?after=pause",
+  "high-before-voiced": "/devoicing?before=any&after=voiced",
+  "non-high-between-voiceless": "/devoicing?vowel=e,o,a",
+  "vowel-length": "/length#long-and-short-vowels",
+  gemination: "/length#doubled-and-single-consonants",
+};
+
+function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
   const several = finding.answers.length > 1;
   const name = setName(run.datasets, answer.dataset, answer.labelSet);
   const marks = answer.marks;
   const scale = finding.scale === "share" ? shareScale : ratioScale(marks);
   const picture = marks.length === 0 ? null : intervalSvg(marks, scale, answer.sentence);
-  return html`<div class="answer">${several ? html`<h3>${name}</h3>` : null}<p>${answer.sentence}</p>${picture}</div>`;
+  return html`<div class="answer">${several ? html`<h3>${name}</h3>` : null}<p>${markJapanese(answer.sentence)}</p>${picture}</div>`;
 }
 
-function findingHtml(run: Run, finding: StartFinding, clips: readonly Clip[]): Html {
+function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {
   const heading = `finding-${finding.id}`;
-  return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${finding.question}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${finding.link}">Look closer<span class="spoken">: ${finding.question}</span></a></p></section>`;
+  return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(finding.question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">Look closer<span class="spoken">: ${markJapanese(finding.question)}</span></a></p></section>`;
 }
 
 /** The start page: the corpus in a line, the findings, each with its small picture. */
-export function startHtml(run: Run, findings: readonly StartFinding[], { clips, reasons }: Clips): Html {
+export function startHtml(run: Run, findings: readonly Finding[], { clips, reasons }: Clips): Html {
   const names = run.datasets.map(({ name }) => name);
   const speakers = run.datasets.reduce((sum, card) => sum + card.speakers, 0);
   const none = html`<p>Nothing in these results answers the questions of this page: no label set tells devoiced from voiced vowels or long from short ones.</p>`;

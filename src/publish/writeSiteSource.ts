@@ -1,8 +1,7 @@
 import { cp, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Problem } from "../datasets/types.ts";
-import { runEstimates } from "../estimates/runEstimates.ts";
-import { loadCells } from "../storage/loadCells.ts";
+import type { Finding } from "../findings/runFindings.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
@@ -10,7 +9,6 @@ import { fillTemplate } from "./fillTemplate.ts";
 import { html } from "./html.ts";
 import type { Run } from "./readResults.ts";
 import { readReferenceBands } from "./referenceBands.ts";
-import { startFindings } from "./startFindings.ts";
 import { limitsHtml, startHtml } from "./startHtml.ts";
 
 export interface SiteSource {
@@ -19,15 +17,22 @@ export interface SiteSource {
   readonly results: string;
   readonly run: Run;
   readonly problems: readonly Problem[];
+  readonly findings: readonly Finding[];
   readonly audio: AudioFolders;
 }
 
 /** Fills the pages' fixed parts and lays the data where the pages load it. */
-export async function writeSiteSource({ root, results, run, problems, audio }: SiteSource): Promise<void> {
-  const estimates = runEstimates(await loadCells(results), run.parameters.level);
+export async function writeSiteSource({
+  root,
+  results,
+  run,
+  problems,
+  findings,
+  audio,
+}: SiteSource): Promise<void> {
   const clips = await makeClips(run.datasets, results, audio, root);
   const parts = {
-    start: startHtml(run, startFindings(estimates, run.datasets), clips),
+    start: startHtml(run, findings, clips),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
     dictionary: dictionaryHtml(),

@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import type { Cells } from "../../src/estimates/cells.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { durationRatios } from "../../src/estimates/ratios.ts";
-import { formatPercent, formatRatio } from "../../src/publish/format.ts";
+import { formatPercent, formatRatio } from "../../src/findings/format.ts";
 import { loadCells } from "../../src/storage/loadCells.ts";
 import { smallResults } from "./fixtures/writeResults.ts";
 import { type OpenSite, openSite } from "./openSite.ts";

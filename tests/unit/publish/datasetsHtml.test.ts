@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { datasetsHtml } from "../../../src/publish/datasetsHtml.ts";
 import type { Run } from "../../../src/publish/readResults.ts";
+import { schemaVersion } from "../../../src/storage/schemaVersion.ts";
 import { inventCard } from "../../pages/fixtures/cards.ts";
 
 const card = inventCard(
@@ -8,6 +9,7 @@ const card = inventCard(
   { id: "s", devoicingBasis: "predicted" },
 );
 const run: Run = {
+  schemaVersion,
   software: { name: "morascope", version: "0" },
   createdAt: "2026-01-02T03:04:05.000Z",
   datasets: [card],
