@@ -103,6 +103,23 @@ export function noRatio(): string {
   return "no speaker has sounds of both kinds to compare, or their durations do not vary, so that no interval can be given";
 }
 
+/** About devoicing decided by a measurement that is not always right. */
+export function decisionByChance(): string {
+  return "the devoicing decision is not surely better than chance, so that no rate can be worked back from it";
+}
+
+export function correctedMethod(method: string): string {
+  return `${method}; corrected for how often the devoicing decision is wrong (Rogan and Gladen), which widens the interval`;
+}
+
+export function decisionUncorrected(): string {
+  return "How often the devoicing decision is wrong is not known here, so the rate is not corrected for it; a rate near the rule's limit may fall on the wrong side.";
+}
+
+export function decisionShrinksDifferences(): string {
+  return "Wrong devoicing decisions make differences look smaller than they are; the direction holds as long as they are as frequent on both sides.";
+}
+
 export function boundariesUnsure(): string {
   return "its boundaries were placed by an aligner, which is least sure at just this kind of edge; boundaries set by a person are wanted";
 }

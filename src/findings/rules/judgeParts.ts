@@ -2,7 +2,7 @@ import type { Cells } from "../../estimates/cells.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import type { Interval } from "../../statistics/interval.ts";
 import { readContrast } from "./readContrast.ts";
-import { corpusKey, type Reading } from "./reading.ts";
+import { corpusKey, type Reading, type ReadOptions } from "./reading.ts";
 import { depthOf, placeOf, type Region, type Scale } from "./region.ts";
 import type { JudgedRule } from "./ruleSchema.ts";
 import type { JudgedPart, JudgedParts } from "./verdict.ts";
@@ -22,9 +22,11 @@ export function readParts(
   cells: Cells,
   columns: readonly Dim[],
   leastSpeakers: number,
-  level: number,
+  options: ReadOptions,
 ): PartReadings {
-  const read = (at: number) => columns.flatMap((column) => readContrast(cells, rule.contrast, column, at));
+  const { level } = options;
+  const read = (at: number) =>
+    columns.flatMap((column) => readContrast(cells, rule.contrast, column, { ...options, level: at }));
   const counts = new Map<string, number>();
   for (const reading of read(level))
     if (isEnough(reading, rule.least.tokens, leastSpeakers))

@@ -1,4 +1,5 @@
 import type { Cells } from "../../estimates/cells.ts";
+import type { DecisionAccuracy } from "../../estimates/correctedRate.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import { partition } from "../../estimates/partition.ts";
 import { selectCells } from "../../estimates/selection.ts";
@@ -9,6 +10,7 @@ import {
   extremes,
   finite,
   isContrary,
+  isEnough,
   judgeParts,
   type PartReadings,
   readParts,
@@ -26,6 +28,8 @@ import { whyUnreadable } from "./whyUnreadable.ts";
 export interface JudgeOptions {
   /** Confidence level of the intervals, 0 to 1. Default 0.95. */
   readonly level?: number;
+  /** How reliable measured devoicing is; rates by it are then judged corrected for its errors. */
+  readonly accuracy?: DecisionAccuracy;
 }
 
 /**
@@ -33,13 +37,21 @@ export interface JudgeOptions {
  * has several that are evidence), in the order of their names. Corpora are never pooled. Marks predicted by a text
  * rule are refused with the reason. With one speaker the verdict speaks of that speaker only.
  */
-export function judgeRule(rule: Rule, cells: Cells, { level = 0.95 }: JudgeOptions = {}): RuleVerdict[] {
+export function judgeRule(
+  rule: Rule,
+  cells: Cells,
+  { level = 0.95, accuracy }: JudgeOptions = {},
+): RuleVerdict[] {
   const corpora = corporaOf(cells);
   if (!("holds" in rule))
     return corpora.map((corpus) => unread(rule, corpus, level, messages.needsColumns(rule.contrast.columns)));
-  const whole = readContrast(cells, rule.contrast, null, level);
-  const environments = readParts(rule, cells, rule.exceptions, rule.least.speakers, level);
-  const speakers = readParts(rule, cells, ["speaker"], 1, level);
+  const options = { level, accuracy };
+  const whole = readContrast(cells, rule.contrast, null, options);
+  const judgeable = whole.some((reading) => reading.evidence && isEnough(reading, rule.least.tokens, 1));
+  const parts = (columns: readonly Dim[], least: number) =>
+    readParts(rule, cells, judgeable ? columns : [], least, options);
+  const environments = parts(rule.exceptions, rule.least.speakers);
+  const speakers = parts(["speaker"], 1);
   return corpora.flatMap((corpus) => {
     const own = whole.filter((reading) => corpusKey(reading) === corpusKey(corpus));
     const evidence = own.filter((reading) => reading.evidence);
@@ -66,7 +78,7 @@ function judged(
     Math.min(...reading.tokens) >= least.tokens && (oneSpeaker || reading.speakers >= least.speakers);
   if (!enough || reading.judged === null || reading.estimate === null)
     return enough
-      ? finished(rule, { ...head, verdict: "not measurable", reason: messages.noRatio() })
+      ? finished(rule, { ...head, verdict: "not measurable", reason: reading.reason ?? messages.noRatio() })
       : finished(rule, { ...head, verdict: "too little evidence" });
 
   const scale = scaleOf(rule.contrast);

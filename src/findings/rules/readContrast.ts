@@ -1,6 +1,6 @@
 import type { Cells } from "../../estimates/cells.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading, ReadOptions } from "./reading.ts";
 import { readRate, readRateDifference } from "./readRates.ts";
 import { readDurationRatio, readLengthRatio } from "./readRatios.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
@@ -10,16 +10,16 @@ export function readContrast(
   cells: Cells,
   contrast: RuleContrast,
   column: Dim | null,
-  level: number,
+  options: ReadOptions,
 ): Reading[] {
   switch (contrast.kind) {
     case "rate":
-      return readRate(cells, contrast, column, level);
+      return readRate(cells, contrast, column, options);
     case "rate-difference":
-      return readRateDifference(cells, contrast, column, level);
+      return readRateDifference(cells, contrast, column, options);
     case "length-ratio":
-      return readLengthRatio(cells, contrast, column, level);
+      return readLengthRatio(cells, contrast, column, options);
     case "duration-ratio":
-      return readDurationRatio(cells, contrast, column, level);
+      return readDurationRatio(cells, contrast, column, options);
   }
 }

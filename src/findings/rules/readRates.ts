@@ -7,7 +7,13 @@ import { type RateGroup, rateGroups } from "../../estimates/rateGroups.ts";
 import { safeSpeakers } from "../../estimates/rateSafety.ts";
 import { devoicingRates } from "../../estimates/rates.ts";
 import { differenceMethod, fewSpeakers, oneSpeakerOnly } from "../../messages/estimates.ts";
-import type { Reading } from "./reading.ts";
+import {
+  correctedMethod,
+  decisionByChance,
+  decisionShrinksDifferences,
+  decisionUncorrected,
+} from "../../messages/rules.ts";
+import type { Reading, ReadOptions } from "./reading.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
 
 type Rate = Extract<RuleContrast, { kind: "rate" }>;
@@ -16,35 +22,38 @@ type Difference = Extract<RuleContrast, { kind: "rate-difference" }>;
 const apart: readonly Dim[] = ["dataset", "labelSet"];
 
 /** Devoicing rate of the rule's cut, one reading a corpus, or a corpus and value of `column`. */
-export function readRate(cells: Cells, { of }: Rate, column: Dim | null, level: number): Reading[] {
+export function readRate(cells: Cells, { of }: Rate, column: Dim | null, options: ReadOptions): Reading[] {
   const by = column === null ? apart : [...apart, column];
-  return devoicingRates(cells, { filter: of.where, by, level }).rows.flatMap((row) => {
+  const { level, accuracy } = options;
+  const asked = { filter: of.where, by, level, ...(accuracy === undefined ? {} : { accuracy }) };
+  return devoicingRates(cells, asked).rows.flatMap((row) => {
     const part = partOf(column, row.by);
     if (part === undefined) return [];
-    const interval = row.low === null || row.high === null ? null : { low: row.low, high: row.high };
+    const corrects = accuracy !== undefined && row.basis === "measured";
+    const { estimate, low, high } = (corrects ? row.corrected : row) ?? nothing;
+    const interval = low === null || high === null ? null : { low, high };
     return [
       {
         ...{ dataset: row.dataset, labelSet: row.labelSet, basis: row.basis, part },
-        ...{
-          evidence: isEvidence(row.basis),
-          estimate: row.estimate,
-          interval,
-          judged: interval,
-          bound: null,
-        },
-        ...{ tokens: [row.tokens], speakers: row.speakers, sides: [row.estimate] },
-        ...{ method: row.method, warnings: row.warnings },
+        ...{ evidence: isEvidence(row.basis), estimate, interval, judged: interval, bound: null },
+        ...{ tokens: [row.tokens], speakers: row.speakers, sides: [estimate] },
+        reason: corrects && row.corrected === null ? decisionByChance() : null,
+        method: corrects ? correctedMethod(row.method) : row.method,
+        warnings:
+          row.basis === "measured" && !corrects ? [...row.warnings, decisionUncorrected()] : row.warnings,
       },
     ];
   });
 }
+
+const nothing = { estimate: null, low: null, high: null };
 
 /** Rate of the first cut minus that of the second, each speaker set against itself. */
 export function readRateDifference(
   cells: Cells,
   { first, second }: Difference,
   column: Dim | null,
-  level: number,
+  { level }: ReadOptions,
 ): Reading[] {
   const by = column === null ? apart : [...apart, column];
   const a = new Map(
@@ -81,7 +90,11 @@ function differenceOf(
     ...{ estimate: found?.difference ?? null, interval, judged: interval, bound: null },
     ...{ tokens: [sum(a.marked), sum(b.marked)], speakers: speakers.length, sides: [rateOf(a), rateOf(b)] },
     method: found === null ? "" : differenceMethod(found.method, speakers.length),
-    warnings: speakerDoubts(speakers.length),
+    reason: null,
+    warnings: [
+      ...speakerDoubts(speakers.length),
+      ...(basis === "measured" ? [decisionShrinksDifferences()] : []),
+    ],
   };
 }
 

@@ -5,7 +5,7 @@ import { durationRatios } from "../../estimates/ratios.ts";
 import { clusteredRatioMethod, oneSpeakerRatio } from "../../messages/estimates.ts";
 import { type DurationCut, durationStrata } from "./durationStrata.ts";
 import { boundByFloorShares } from "./floorBound.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading, ReadOptions } from "./reading.ts";
 import { partOf, speakerDoubts } from "./readRates.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
 
@@ -17,7 +17,7 @@ export function readLengthRatio(
   cells: Cells,
   { of: contrast, where: filter = {}, surroundings = "consonants" }: Length,
   column: Dim | null,
-  level: number,
+  { level }: ReadOptions,
 ): Reading[] {
   const by: Dim[] = ["dataset", "labelSet", ...(column === null ? [] : [column])];
   return durationRatios(cells, { contrast, filter, surroundings, by, level }).rows.flatMap((row) => {
@@ -27,7 +27,14 @@ export function readLengthRatio(
     const floor = interval && boundByFloorShares(interval, row.long.atFloorShare, row.short.atFloorShare);
     return [
       {
-        ...{ dataset: row.dataset, labelSet: row.labelSet, basis: row.basis, part, evidence: true },
+        ...{
+          dataset: row.dataset,
+          labelSet: row.labelSet,
+          basis: row.basis,
+          part,
+          evidence: true,
+          reason: null,
+        },
         ...{ estimate: row.estimate, interval, judged: floor?.judged ?? null, bound: floor?.bound ?? null },
         ...{ tokens: [row.long.tokens, row.short.tokens], speakers: row.speakers },
         sides: [row.long.geometricMeanMs, row.short.geometricMeanMs],
@@ -43,7 +50,7 @@ export function readDurationRatio(
   cells: Cells,
   { first, second, within }: Durations,
   column: Dim | null,
-  level: number,
+  { level }: ReadOptions,
 ): Reading[] {
   return durationStrata(cells, first.where, second.where, within, column).flatMap((group) => {
     const part = partOf(column, group.by);
@@ -54,7 +61,14 @@ export function readDurationRatio(
     const speakers = new Set(group.strata.map((stratum) => stratum.speaker)).size;
     return [
       {
-        ...{ dataset: group.dataset, labelSet: group.labelSet, basis: group.basis, part, evidence: true },
+        ...{
+          dataset: group.dataset,
+          labelSet: group.labelSet,
+          basis: group.basis,
+          part,
+          evidence: true,
+          reason: null,
+        },
         ...{ estimate: found?.estimate ?? null, interval },
         ...{ judged: floor?.judged ?? null, bound: floor?.bound ?? null },
         ...{ tokens: [group.first.tokens, group.second.tokens], speakers },

@@ -1,4 +1,5 @@
 import type { Basis } from "../../basis.ts";
+import type { DecisionAccuracy } from "../../estimates/correctedRate.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import type { Interval } from "../../statistics/interval.ts";
 
@@ -28,8 +29,18 @@ export interface Reading extends Corpus {
   readonly speakers: number;
   /** Estimates of each cut: rates, or geometric means in ms; null where there is none. */
   readonly sides: readonly (number | null)[];
+  /** Why there is no estimate although there are tokens; null when there is one, or when durations do not allow it. */
+  readonly reason: string | null;
   readonly method: string;
   readonly warnings: readonly string[];
+}
+
+/** How contrasts are read. */
+export interface ReadOptions {
+  /** Confidence level, 0 to 1. */
+  readonly level: number;
+  /** How reliable devoicing decisions of basis `measured` are; rates are then corrected for their errors. */
+  readonly accuracy?: DecisionAccuracy | undefined;
 }
 
 export function corpusKey({ dataset, labelSet }: Corpus): string {

@@ -330,3 +330,34 @@ test("judgeRule says what a rule waits for", () => {
     reason: "it needs the duration of every mora (moraMs), by which rules cannot be judged yet",
   });
 });
+
+describe("judgeRule on measured devoicing", () => {
+  const measured = people(6).flatMap((s, k) => vowels(s, 100, 54 + k, { devoicedBasis: "measured" }));
+  const accuracy = { sensitivity: { correct: 800, of: 1000 }, specificity: { correct: 990, of: 1000 } };
+
+  test("judges the rate corrected for the decision's errors where they are known", () => {
+    const raw = only(mostly, measured);
+    expect(raw.estimate).toBeCloseTo(0.565, 12);
+    expect(raw.warnings).toContain(messages.decisionUncorrected());
+    const [corrected] = judgeRule(mostly, cellsFromTokens(measured), { accuracy });
+    expect(corrected!.estimate).toBeCloseTo((0.565 + 0.99 - 1) / (0.8 + 0.99 - 1), 12);
+    expect(corrected!.verdict).toBe("borne out");
+    expect(corrected!.warnings).not.toContain(messages.decisionUncorrected());
+  });
+
+  test("cannot measure by a decision that is no better than chance", () => {
+    const chance = { sensitivity: { correct: 50, of: 100 }, specificity: { correct: 50, of: 100 } };
+    const [verdict] = judgeRule(mostly, cellsFromTokens(measured), { accuracy: chance });
+    expect(verdict).toMatchObject({
+      verdict: "not measurable",
+      reason: messages.decisionByChance(),
+      estimate: null,
+    });
+  });
+
+  test("leaves annotated marks as they are", () => {
+    const annotated = people(6).flatMap((s) => vowels(s, 100, 80));
+    const [verdict] = judgeRule(mostly, cellsFromTokens(annotated), { accuracy });
+    expect(verdict!.estimate).toBeCloseTo(0.8, 12);
+  });
+});
