@@ -1,35 +1,141 @@
+import { join } from "node:path";
+import { type AlignedDataset, alignDataset } from "./alignDataset.ts";
+import type { Interval } from "./alignment/interval.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
-import type { Problem } from "./datasets/types.ts";
+import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
+import { type Measurable, type MeasuredSets, measureRecordings } from "./measureRecordings.ts";
+import type { AcousticRow, TokenRow } from "./measures/columns.ts";
 import { toIntervalRows } from "./measures/toIntervalRows.ts";
 import { type TokenContext, toTokens } from "./measures/toTokens.ts";
 import type { OnProgress } from "./progress.ts";
-import { type LabelledSet, type LoadReader, type ReadResult, readUtterances } from "./readUtterances.ts";
+import { type LoadReader, type ReadResult, readUtterances } from "./readUtterances.ts";
+import { DiskList } from "./storage/diskList.ts";
 import type { ResultsWriter } from "./storage/resultsWriter.ts";
 
-/** Takes every labelled utterance of a dataset through phonology, alignment and measures into the tables. */
-export async function readDataset(
-  dataset: OpenDataset,
-  writer: ResultsWriter,
-  loadReader: LoadReader,
-  onProgress: OnProgress,
-): Promise<{ problems: Problem[]; phones: number }> {
-  const problems: Problem[] = [];
-  let phones = 0;
-  const options = { loadReader, texts: "all", task: `Reading ${dataset.card.id}`, onProgress } as const;
-  for await (const result of readUtterances(dataset, options)) {
-    problems.push(...result.problems);
-    writer.utterances.append(utteranceRow(result));
-    for (const set of result.labelled) {
-      const context = tokenContext(result, set);
-      for (const row of toIntervalRows(set.intervals, context)) writer.intervals.append(row);
-      for (const row of toTokens(set.intervals, context)) writer.tokens.append(row);
-      phones += set.phones;
-    }
-  }
-  return { problems, phones };
+export interface ReadDatasetOptions {
+  readonly writer: ResultsWriter;
+  /** Folder for what does not fit into memory. */
+  readonly work: string;
+  readonly loadReader: LoadReader;
+  readonly seed: number;
+  readonly onProgress: OnProgress;
 }
 
-function tokenContext({ utterance, read }: ReadResult, { labelSet, readingFits }: LabelledSet): TokenContext {
+export interface ReadDataset {
+  /** The dataset's card with the label sets that were made here. */
+  readonly card: DatasetCard;
+  readonly problems: readonly Problem[];
+  /** Phones in the label files and alignments that were used. */
+  readonly phones: number;
+}
+
+/** One label set of one utterance, whoever placed its times. */
+interface TimedSet {
+  readonly labelSet: LabelSetCard;
+  readonly intervals: readonly Interval[];
+  readonly readingFits: boolean | null;
+}
+
+/**
+ * Takes every utterance of a dataset through phonology, alignment and measures into the tables. Labels alone stream
+ * through; recordings are heard several times: to align what has no labels, to learn the voices, and to measure.
+ */
+export async function readDataset(dataset: OpenDataset, options: ReadDatasetOptions): Promise<ReadDataset> {
+  const { writer, work, loadReader, onProgress } = options;
+  const { card } = dataset;
+  const problems: Problem[] = [];
+  let phones = 0;
+  const heard = dataset.utterances.some(({ audio }) => audio !== null);
+  const results = new DiskList<ReadResult>(join(work, `${card.id}.utterances`));
+  let aligned: AlignedDataset | null = null;
+  try {
+    const reading = { loadReader, texts: "all", task: `Reading ${card.id}`, onProgress } as const;
+    const unlabelled: number[] = [];
+    for await (const result of readUtterances(dataset, reading)) {
+      problems.push(...result.problems);
+      phones += result.labelled.reduce((sum, set) => sum + set.phones, 0);
+      if (heard) {
+        const place = results.add(result);
+        if (needsAlignment(result)) unlabelled.push(place);
+      } else writeUtterance(writer, result, result.labelled, null);
+    }
+    if (!heard) return { card, problems, phones };
+
+    if (unlabelled.length > 0) aligned = await alignDataset(dataset, results, unlabelled, options);
+    problems.push(...(aligned?.problems ?? []));
+    const timedAt = (place: number): { result: ReadResult; timed: TimedSet[] } => {
+      const result = results.get(place);
+      const sets = [...result.labelled, ...alignedSet(aligned, place)];
+      return { result, timed: sets.filter(({ intervals }) => intervals.length > 0) };
+    };
+    const utteranceAt = (place: number): Measurable => {
+      const { result, timed } = timedAt(place);
+      return { utterance: result.utterance, sets: timed.map(({ intervals }) => intervals) };
+    };
+    let place = 0;
+    const count = results.size;
+    for await (const measures of measureRecordings({
+      dataset,
+      count,
+      utteranceAt,
+      work,
+      onProgress,
+      problems,
+    })) {
+      const { result, timed } = timedAt(place++);
+      writeUtterance(writer, result, timed, measures);
+      const own = timed.find(({ labelSet }) => labelSet === aligned?.labelSet);
+      phones += own?.intervals.length ?? 0;
+    }
+    const made = aligned?.labelSet ?? null;
+    return {
+      card: made === null ? card : { ...card, labelSets: [...card.labelSets, made] },
+      problems,
+      phones,
+    };
+  } finally {
+    aligned?.close();
+    results.close();
+  }
+}
+
+/** Only what has a recording and a reading but no labels of its own that can be used. */
+function needsAlignment({ utterance, read, labelled }: ReadResult): boolean {
+  const usable = labelled.some(({ intervals }) => intervals.length > 0);
+  return utterance.audio !== null && read.reading !== null && !usable && utterance.labels.length === 0;
+}
+
+function alignedSet(aligned: AlignedDataset | null, place: number): TimedSet[] {
+  const intervals = aligned?.intervalsOf(place) ?? null;
+  if (aligned?.labelSet === null || aligned === null || intervals === null) return [];
+  return [{ labelSet: aligned.labelSet, intervals, readingFits: true }];
+}
+
+function writeUtterance(
+  writer: ResultsWriter,
+  result: ReadResult,
+  sets: readonly TimedSet[],
+  measures: MeasuredSets | null,
+): void {
+  writer.utterances.append(utteranceRow(result, sets));
+  for (const [i, set] of sets.entries()) {
+    const context = tokenContext(result, set);
+    for (const row of toIntervalRows(set.intervals, context)) writer.intervals.append(row);
+    for (const token of toTokens(set.intervals, context)) {
+      const acoustics = measures?.[i]?.[token.index];
+      if (acoustics === undefined) writer.tokens.append(token);
+      else writer.appendMeasured(withHeardDevoicing(token, acoustics), acoustics);
+    }
+  }
+}
+
+/** What a person marked stands; what a rule predicted, or nobody marked, gives way to what was measured. */
+function withHeardDevoicing(token: TokenRow, { devoicedHeard }: AcousticRow): TokenRow {
+  if (token.devoicedBasis === "annotated" || devoicedHeard === null) return token;
+  return { ...token, devoiced: devoicedHeard, devoicedBasis: "measured" };
+}
+
+function tokenContext({ utterance, read }: ReadResult, { labelSet, readingFits }: TimedSet): TokenContext {
   return {
     dataset: utterance.dataset,
     labelSet: labelSet.id,
@@ -42,8 +148,8 @@ function tokenContext({ utterance, read }: ReadResult, { labelSet, readingFits }
   };
 }
 
-function utteranceRow({ utterance, read, labelled }: ReadResult) {
-  const fits = labelled.flatMap(({ readingFits }) => (readingFits === null ? [] : [readingFits]));
+function utteranceRow({ utterance, read }: ReadResult, sets: readonly TimedSet[]) {
+  const fits = sets.flatMap(({ readingFits }) => (readingFits === null ? [] : [readingFits]));
   return {
     dataset: utterance.dataset,
     utterance: utterance.id,
@@ -53,7 +159,7 @@ function utteranceRow({ utterance, read, labelled }: ReadResult) {
     reading: read.reading?.kana ?? null,
     readingFrom: read.reading?.from ?? null,
     audio: utterance.audio,
-    labelSets: labelled.filter(({ intervals }) => intervals.length > 0).length,
+    labelSets: sets.filter(({ intervals }) => intervals.length > 0).length,
     readingFits: fits.length === 0 ? null : fits.every(Boolean),
   };
 }

@@ -34,6 +34,8 @@ export interface RunOptions {
   /** Confidence level of all intervals, 0 to 1. */
   readonly level: number;
   readonly report: boolean;
+  /** Of everything that is drawn at random. */
+  readonly seed: number;
   readonly loadReader: LoadReader;
   readonly onProgress: OnProgress;
 }
@@ -43,7 +45,7 @@ export interface RunRecord {
   readonly software: RunOptions["software"];
   readonly schemaVersion: number;
   readonly createdAt: string;
-  readonly parameters: { readonly level: number };
+  readonly parameters: { readonly level: number; readonly seed: number };
   readonly datasets: readonly DatasetCard[];
   readonly counts: WrittenCounts & { readonly phones: number };
   /** `excluded`: recordings or files that were left out, each counted once. */
@@ -85,8 +87,9 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
         const earlier = folderOf.get(id);
         if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
         folderOf.set(id, source.folder);
-        const read = await readDataset(dataset, writer, options.loadReader, options.onProgress);
-        cards.push(dataset.card);
+        const { loadReader, seed, onProgress } = options;
+        const read = await readDataset(dataset, { writer, work: results.work, loadReader, seed, onProgress });
+        cards.push(read.card);
         problems.push(...dataset.problems, ...read.problems);
         phones += read.phones;
       } finally {
@@ -102,7 +105,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
       software: options.software,
       schemaVersion,
       createdAt: options.createdAt,
-      parameters: { level: options.level },
+      parameters: { level: options.level, seed: options.seed },
       datasets: cards,
       counts: { ...counts, phones },
       problems: { total: problems.length, excluded: countExcluded(problems) },

@@ -18,4 +18,8 @@ export interface Interval {
   readonly closureEndMs: number | null;
   readonly devoiced: boolean | null;
   readonly accented: boolean | null;
+  /** Whether the aligner says that the phone lasted at most this long; null where times are not its own. */
+  readonly atFloor: boolean | null;
+  /** Rough probability that both edges lie within 20 ms; null where times are not the aligner's own. */
+  readonly confidence: number | null;
 }

@@ -15,6 +15,13 @@ export interface LabelPhone {
    */
   readonly accented: boolean | null;
   readonly line: number;
+  /** What the project's own aligner says of its times; absent for phones read from a file. */
+  readonly aligned?: {
+    readonly atFloor: boolean;
+    readonly confidence: number;
+    /** Two equal vowels that are no long vowel, between which no boundary can be heard. */
+    readonly twoVowels: boolean;
+  };
 }
 
 /** Something wrong with a line. `fatal` when the file cannot be used because of it. */

@@ -44,12 +44,30 @@ export function toIntervals(phones: readonly LabelPhone[], context: IntervalCont
       closureEndMs: taken.length === "geminate" ? first.endMs : null,
       devoiced: taken.kind === "vowel" && context.marksDevoicing ? first.devoiced : null,
       accented: pause ? null : accentOf(first, spoken, context),
+      ...sureness(phones, i, taken.count),
     });
     mora += taken.morae;
     if (!pause) spoken += taken.count;
     i += taken.count;
   }
   return intervals;
+}
+
+/** Of joined phones: at the floor when all of them are, as sure as the least sure. */
+function sureness(
+  phones: readonly LabelPhone[],
+  from: number,
+  count: number,
+): Pick<Interval, "atFloor" | "confidence"> {
+  let atFloor: boolean | null = null;
+  let confidence: number | null = null;
+  for (let i = from; i < from + count; i++) {
+    const { aligned } = phones[i]!;
+    if (aligned === undefined) continue;
+    atFloor = (atFloor ?? true) && aligned.atFloor;
+    confidence = Math.min(confidence ?? 1, aligned.confidence);
+  }
+  return { atFloor, confidence };
 }
 
 interface Taken {
@@ -75,9 +93,11 @@ function vowelFrom(
   spoken: number,
   context: IntervalContext,
 ): Taken {
-  const { phone, long } = phones[from]!;
+  const { phone, long, aligned } = phones[from]!;
   const vowel = { phone, kind: "vowel" } as const;
-  if (long) return { ...vowel, length: "long", lengthFrom: "label", count: 1, morae: 2 };
+  if (aligned?.twoVowels) return { ...vowel, length: null, lengthFrom: null, count: 1, morae: 2 };
+  if (long)
+    return { ...vowel, length: "long", lengthFrom: aligned ? "reading" : "label", count: 1, morae: 2 };
   if (context.morae !== null && context.moraOfPhone !== null) {
     let count = 1;
     while (isLengthMark(phones[from + count], phone, context.moraOfPhone[spoken + count], context.morae))

@@ -17,7 +17,7 @@ export function registerDemo(program: Command): void {
     .option("--port <number>", "port to serve on (default: a free one)", Number, 0)
     .option("--no-serve", "end after the build")
     .action(async ({ out, port, serve }: { out: string; port: number; serve: boolean }) => {
-      await runDatasets([demoFolder], { out, report: true, level: 0.95, memory: 256 });
+      await runDatasets([demoFolder], { out, report: true, level: 0.95, memory: 256, seed: 1 });
       if (serve) await openSite(`${out}/site`, port);
     });
 }

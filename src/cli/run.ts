@@ -14,6 +14,7 @@ interface RunFlags {
   readonly report: boolean;
   readonly level: number;
   readonly memory: number;
+  readonly seed: number;
   readonly date?: string;
 }
 
@@ -31,6 +32,7 @@ export function registerRun(program: Command): void {
     .option("--no-report", "leave the site out")
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
+    .option("--seed <number>", "of everything drawn at random", wholeNumber, 1)
     .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)")
     .addHelpText("after", "\nExample:\n  morascope run jsut jvs --out results\n")
     .action(async (folders: string[], flags: RunFlags) => {
@@ -51,6 +53,7 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     memoryLimitMb: flags.memory,
     level: flags.level,
     report: flags.report,
+    seed: flags.seed,
     loadReader: () => loadReader(flags.lexicon ?? null),
     onProgress,
   }).finally(stop);
@@ -74,4 +77,10 @@ function megabytes(text: string): number {
   if (!(Number.isInteger(value) && value >= 64))
     throw new InvalidArgumentError("It must be a whole number of MB, at least 64.");
   return value;
+}
+
+function wholeNumber(text: string): number {
+  if (!/^\d{1,9}$/.test(text))
+    throw new InvalidArgumentError("It must be a whole number of at most nine digits.");
+  return Number(text);
 }

@@ -20,11 +20,15 @@ export function readFlacHeader(source: AudioSource): AudioHeader {
   return { format: "flac", sampleRateHz, channels, durationSec: frames / sampleRateHz, exact: frames > 0 };
 }
 
+/** The decoder takes a frame as whole only when more bytes follow; without these it drops the last one of many files. */
+const trailingBytes = 64;
+
 export async function decodeFlac(
   bytes: Uint8Array,
   header: AudioHeader,
   name: string,
 ): Promise<Float32Array[]> {
-  const decoder = new FLACDecoder();
-  return decodeInSlices(decoder, bytes, header, name);
+  const padded = new Uint8Array(bytes.length + trailingBytes);
+  padded.set(bytes);
+  return decodeInSlices(new FLACDecoder(), padded, header, name);
 }

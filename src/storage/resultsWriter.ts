@@ -1,15 +1,18 @@
 import { join } from "node:path";
 import type { DuckDBConnection } from "@duckdb/node-api";
 import {
+  type AcousticRow,
+  acousticColumns,
   cellColumns,
   type IntervalRow,
   intervalColumns,
   type TokenRow,
   tokenColumns,
+  tokenTableColumns,
   type UtteranceRow,
   utteranceColumns,
 } from "../measures/columns.ts";
-import { openDatabase } from "./duckdb.ts";
+import { identifier, openDatabase } from "./duckdb.ts";
 import { reduceToCells } from "./reduceToCells.ts";
 import type { ResultsFolder } from "./resultsFolder.ts";
 import { TableWriter } from "./tableWriter.ts";
@@ -22,6 +25,22 @@ export interface WrittenCounts {
   readonly cells: number;
 }
 
+const tokenRow = {
+  type: "INTEGER",
+  unit: null,
+  description: "Row of the token",
+  source: "counted",
+  missing: null,
+} as const;
+
+/** Rows keep their order: a token's row number is the order in which it was appended. */
+const measuredTokens =
+  'select tokens.*, acoustics.* exclude ("tokenRow") from tokens left join acoustics on acoustics."tokenRow" = tokens.rowid order by tokens.rowid';
+
+const unmeasuredTokens = `select *, ${Object.entries(acousticColumns)
+  .map(([name, { type }]) => `cast(null as ${type}) as ${identifier(name)}`)
+  .join(", ")} from tokens`;
+
 /**
  * Takes the rows of a run as they come and writes them as Parquet at the end.
  * Rows go to a database in the results folder's scratch space, so that memory stays flat whatever the corpus.
@@ -30,6 +49,7 @@ export class ResultsWriter {
   readonly utterances: TableWriter<UtteranceRow>;
   readonly intervals: TableWriter<IntervalRow>;
   readonly tokens: TableWriter<TokenRow>;
+  readonly #acoustics: TableWriter<AcousticRow & { readonly tokenRow: number }>;
   readonly #connection: DuckDBConnection;
   readonly #results: ResultsFolder;
 
@@ -37,22 +57,37 @@ export class ResultsWriter {
     connection: DuckDBConnection,
     results: ResultsFolder,
     tables: Pick<ResultsWriter, "utterances" | "intervals" | "tokens">,
+    acoustics: TableWriter<AcousticRow & { readonly tokenRow: number }>,
   ) {
     this.#connection = connection;
     this.#results = results;
     this.utterances = tables.utterances;
     this.intervals = tables.intervals;
     this.tokens = tables.tokens;
+    this.#acoustics = acoustics;
   }
 
   /** `memoryLimitMb` is the database's; rows in hand need a few MB more. */
   static async open(results: ResultsFolder, memoryLimitMb: number): Promise<ResultsWriter> {
     const connection = await openDatabase(join(results.work, "tables.duckdb"), memoryLimitMb);
-    return new ResultsWriter(connection, results, {
+    const tables = {
       utterances: await TableWriter.create<UtteranceRow>(connection, "utterances", utteranceColumns),
       intervals: await TableWriter.create<IntervalRow>(connection, "intervals", intervalColumns),
       tokens: await TableWriter.create<TokenRow>(connection, "tokens", tokenColumns),
-    });
+    };
+    const columns = { tokenRow, ...acousticColumns };
+    return new ResultsWriter(
+      connection,
+      results,
+      tables,
+      await TableWriter.create<AcousticRow & { readonly tokenRow: number }>(connection, "acoustics", columns),
+    );
+  }
+
+  /** Appends a token with what its recording tells of it. */
+  appendMeasured(token: TokenRow, acoustics: AcousticRow): void {
+    this.#acoustics.append({ tokenRow: this.tokens.rowsWritten(), ...acoustics });
+    this.tokens.append(token);
   }
 
   /** Writes the four tables; nothing may be appended after. */
@@ -60,6 +95,7 @@ export class ResultsWriter {
     this.utterances.close();
     this.intervals.close();
     this.tokens.close();
+    this.#acoustics.close();
     const write = (
       query: string,
       columns: Parameters<typeof writeParquet>[2],
@@ -67,7 +103,11 @@ export class ResultsWriter {
     ) => writeParquet(this.#connection, query, columns, this.#results.path(file));
     await write("from utterances", utteranceColumns, "utterances");
     await write("from intervals", intervalColumns, "intervals");
-    await write("from tokens", tokenColumns, "tokens");
+    await write(
+      this.#acoustics.rowsWritten() > 0 ? measuredTokens : unmeasuredTokens,
+      tokenTableColumns,
+      "tokens",
+    );
     const cells = await reduceToCells(this.#connection);
     await write("from cells", cellColumns, "cells");
     return {

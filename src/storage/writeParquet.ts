@@ -2,7 +2,8 @@ import { rename, rm } from "node:fs/promises";
 import type { DuckDBConnection } from "@duckdb/node-api";
 import type { Columns } from "../measures/column.ts";
 import { syncFile } from "./atomicFile.ts";
-import { literal, schemaVersion } from "./duckdb.ts";
+import { literal } from "./duckdb.ts";
+import { schemaVersion } from "./schemaVersion.ts";
 
 /**
  * Writes the rows of a query as one Parquet file, with unit, description, source and missing-value meaning of every

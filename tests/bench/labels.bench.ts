@@ -27,6 +27,7 @@ try {
     memoryLimitMb: 256,
     level: 0.95,
     report: false,
+    seed: 1,
     loadReader: () => loadReader(),
     onProgress: () => {},
   });

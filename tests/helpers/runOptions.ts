@@ -15,6 +15,7 @@ export function runOptions(
     memoryLimitMb: 256,
     level: 0.95,
     report: false,
+    seed: 1,
     loadReader: () => loadReader(),
     onProgress: () => {},
     ...more,

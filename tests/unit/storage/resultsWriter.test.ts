@@ -3,7 +3,12 @@ import { join } from "node:path";
 import { asyncBufferFromFile, parquetMetadataAsync } from "hyparquet";
 import { describe, expect, test } from "vitest";
 import { cellsFromTokens } from "../../../src/estimates/cellsFromTokens.ts";
-import { cellColumns, type TokenRow, tokenColumns } from "../../../src/measures/columns.ts";
+import {
+  cellColumns,
+  type TokenRow,
+  tokenColumns,
+  tokenTableColumns,
+} from "../../../src/measures/columns.ts";
 import { loadCells } from "../../../src/storage/loadCells.ts";
 import { readColumns } from "../../../src/storage/readColumns.ts";
 import { openResultsFolder } from "../../../src/storage/resultsFolder.ts";
@@ -30,6 +35,7 @@ function rows(count: number): TokenRow[] {
     startMs: i * 10,
     endMs: i * 10 + 30 + (i % 11) * 7.3,
     timeBasis: "aligned",
+    confidence: i % 9 === 0 ? null : 0.5,
     durationMs: 30 + (i % 11) * 7.3,
     atFloor: i % 11 === 0,
     closureMs: null,
@@ -57,7 +63,7 @@ describe("ResultsWriter", () => {
     const tokens = rows(5000);
     await write(folder, tokens);
     const columns = await readColumns(join(folder, "tokens.parquet"));
-    expect(Object.keys(columns)).toEqual(Object.keys(tokenColumns));
+    expect(Object.keys(columns)).toEqual(Object.keys(tokenTableColumns));
     for (const name of Object.keys(tokenColumns) as (keyof TokenRow)[])
       expect(columns[name]!.map((value) => value ?? null)).toEqual(tokens.map((token) => token[name]));
   });
@@ -66,7 +72,7 @@ describe("ResultsWriter", () => {
     const folder = tempFolder();
     await write(folder, rows(10));
     for (const [file, columns] of [
-      ["tokens", tokenColumns],
+      ["tokens", tokenTableColumns],
       ["cells", cellColumns],
     ] as const) {
       const metadata = await parquetMetadataAsync(await asyncBufferFromFile(join(folder, `${file}.parquet`)));

@@ -1,0 +1,144 @@
+import { join } from "node:path";
+import type { Interval } from "./alignment/interval.ts";
+import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { Problem, Utterance } from "./datasets/types.ts";
+import { type AcousticRow, missingRow } from "./measures/acousticColumns.ts";
+import { learnSpeaker, type SpeakerReference } from "./measures/acoustics/learnSpeaker.ts";
+import { measureUtterance } from "./measures/acoustics/measureUtterance.ts";
+import { type SpeakerSample, takeSpeakerSample } from "./measures/acoustics/speakerSample.ts";
+import { analyseVoicing, type VoicingFrames } from "./measures/acoustics/voicingFrames.ts";
+import { recordingSilent, recordingTooNoisy } from "./messages/hearing.ts";
+import type { OnProgress } from "./progress.ts";
+import { DiskList } from "./storage/diskList.ts";
+import { recordingReader, refusalOf } from "./storage/openRecording.ts";
+
+/** An utterance with the intervals of each of its label sets. */
+export interface Measurable {
+  readonly utterance: Utterance;
+  readonly sets: readonly (readonly Interval[])[];
+}
+
+export interface MeasureOptions {
+  readonly dataset: OpenDataset;
+  /** Utterances, and the one at each place from 0. */
+  readonly count: number;
+  readonly utteranceAt: (place: number) => Measurable;
+  /** Folder for what does not fit into memory. */
+  readonly work: string;
+  readonly onProgress: OnProgress;
+  /** What is wrong with a recording is added here; nothing is left out of the tables because of it. */
+  readonly problems: Problem[];
+}
+
+/** A row an interval, in order, for each label set of one utterance. */
+export type MeasuredSets = readonly (readonly AcousticRow[])[];
+
+interface Learnt {
+  readonly speakers: ReadonlyMap<string, SpeakerReference>;
+  /** Frames that the first pass kept; null where it kept none. */
+  readonly framesAt: (place: number) => VoicingFrames | null;
+}
+
+/** Recordings of one speaker from which the sound of voice and voicelessness is learnt; more teach nothing new. */
+const recordingsPerSpeaker = 300;
+
+/**
+ * Measures the recordings of a dataset in two passes: first what voice and its absence sound like for each speaker,
+ * then every vowel and consonant. A recording that cannot be read or judged keeps its times, with the reason.
+ * Yields once for each place, in order.
+ */
+export async function* measureRecordings(options: MeasureOptions): AsyncGenerator<MeasuredSets> {
+  const { dataset, count, utteranceAt, work, onProgress } = options;
+  const kept = new DiskList<VoicingFrames>(join(work, `${dataset.card.id}.voicing`));
+  try {
+    const learnt = await learnSpeakers(options, kept);
+    const record = recordingReader(dataset.tree);
+    for (let place = 0; place < count; place++) {
+      await report(onProgress, `Measuring ${dataset.card.id}`, place, count);
+      yield await measureOne(utteranceAt(place), learnt, place, record, options);
+    }
+    await report(onProgress, `Measuring ${dataset.card.id}`, count, count);
+  } finally {
+    kept.close();
+  }
+}
+
+async function measureOne(
+  { utterance, sets }: Measurable,
+  { speakers, framesAt }: Learnt,
+  place: number,
+  record: ReturnType<typeof recordingReader>,
+  { problems }: MeasureOptions,
+): Promise<MeasuredSets> {
+  const unmeasured = sets.map((intervals) => intervals.map(unmeasuredRow));
+  const speaker = speakers.get(utterance.speaker);
+  if (utterance.audio === null || sets.length === 0 || speaker === undefined) return unmeasured;
+  try {
+    const { samples } = await record(utterance);
+    const frames = framesAt(place) ?? analyseVoicing(samples);
+    return sets.map((intervals) => {
+      const sample = takeSpeakerSample(frames, intervals);
+      const { quality, rows } = measureUtterance(samples, intervals, sample, speaker, frames);
+      if (quality.verdict === "too-noisy") problems.push(noted(utterance, recordingTooNoisy()));
+      if (quality.verdict === "silent") problems.push(noted(utterance, recordingSilent()));
+      return rows;
+    });
+  } catch (error) {
+    const refusal = refusalOf(error);
+    if (refusal === null) throw error;
+    problems.push(noted(utterance, refusal));
+    return unmeasured;
+  }
+}
+
+async function learnSpeakers(
+  { dataset, count, utteranceAt, onProgress }: MeasureOptions,
+  kept: DiskList<VoicingFrames>,
+): Promise<Learnt> {
+  const keptAt = new Map<number, number>();
+  const samples = new Map<string, SpeakerSample[]>();
+  const record = recordingReader(dataset.tree);
+  const task = `Learning voices of ${dataset.card.id}`;
+  for (let place = 0; place < count; place++) {
+    await report(onProgress, task, place, count);
+    const { utterance, sets } = utteranceAt(place);
+    const own = samples.get(utterance.speaker) ?? [];
+    if (utterance.audio === null || sets.length === 0 || own.length >= recordingsPerSpeaker) continue;
+    try {
+      const frames = analyseVoicing((await record(utterance)).samples);
+      own.push(takeSpeakerSample(frames, sets[0]!));
+      samples.set(utterance.speaker, own);
+      keptAt.set(place, kept.add(frames));
+    } catch (error) {
+      if (refusalOf(error) === null) throw error; // the second pass lists it
+    }
+  }
+  await report(onProgress, task, count, count);
+  return {
+    speakers: new Map([...samples].map(([speaker, own]) => [speaker, learnSpeaker(own)])),
+    framesAt: (place) => {
+      const at = keptAt.get(place);
+      return at === undefined ? null : kept.get(at);
+    },
+  };
+}
+
+function unmeasuredRow({ kind }: Interval): AcousticRow {
+  return missingRow(kind === "pause" ? null : "no-audio");
+}
+
+function noted(
+  { dataset, id, audio }: Utterance,
+  { rule, message, wayOut }: { rule: string; message: string; wayOut: string },
+): Problem {
+  return { dataset, utterance: id, file: audio ?? "", line: null, rule, message, wayOut, excluded: false };
+}
+
+/** Recordings between two reports of progress. */
+const reportEvery = 10;
+
+async function report(onProgress: OnProgress, task: string, done: number, total: number): Promise<void> {
+  if (done % reportEvery !== 0 && done !== total) return;
+  onProgress({ task, done, total, unit: "recordings" });
+  await new Promise(setImmediate);
+}

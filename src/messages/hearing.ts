@@ -1,0 +1,54 @@
+import type { MatchLimits } from "../alignment/judgeMatches.ts";
+import type { MatchScore } from "../alignment/matchScore.ts";
+import { stretchDoesNotMatch, textDoesNotMatch } from "./alignment.ts";
+import type { Wording } from "./labels.ts";
+
+const listen =
+  "Listen to it with its text. Correct the transcript or the file's name, or leave the line out.";
+
+export function recordingTooShortFor(): Wording {
+  return {
+    rule: "recording-too-short-for-text",
+    message: "The recording is too short for what its text says.",
+    wayOut: listen,
+  };
+}
+
+/** The recording and its text seem to be of two utterances, or part of them is. */
+export function textDiffers(
+  kind: "text" | "stretch",
+  { gapDeviation, worstDeviation }: { gapDeviation: number; worstDeviation: number },
+  limits: MatchLimits,
+  worst: MatchScore["worst"],
+): Wording {
+  return {
+    rule: kind === "text" ? "recording-not-of-text" : "recording-not-of-text-in-part",
+    message:
+      kind === "text"
+        ? textDoesNotMatch(gapDeviation, limits.text)
+        : stretchDoesNotMatch(worst.startMs, worst.endMs, worstDeviation, limits.stretch),
+    wayOut: listen,
+  };
+}
+
+/** What a dataset's card says of boundaries that were found here. */
+export function alignmentNote(heard: readonly { durationMs: number }[]): string {
+  const minutes = heard.reduce((sum, { durationMs }) => sum + durationMs, 0) / 60_000;
+  return `Boundaries were placed by this project's aligner, which learnt the sounds from these recordings themselves (${minutes.toFixed(1)} minutes).`;
+}
+
+export function recordingTooNoisy(): Wording {
+  return {
+    rule: "recording-too-noisy",
+    message: "The recording is too noisy to judge voicing; its sounds are not measured.",
+    wayOut: "Use a cleaner copy. Times from labels are kept.",
+  };
+}
+
+export function recordingSilent(): Wording {
+  return {
+    rule: "recording-silent",
+    message: "The recording holds no sound that could be measured.",
+    wayOut: "Fetch or export the recording again.",
+  };
+}
