@@ -1,3 +1,7 @@
+import { javascriptKernel } from "./kernel/javascriptKernel.ts";
+import type { Kernel } from "./kernel/kernel.ts";
+import { createWasmKernel } from "./kernel/wasmKernel.ts";
+
 /**
  * A bank of Gaussian mixtures with diagonal covariances, one mixture a state.
  * Mixture m owns components `start[m] … start[m+1])`; component k scores a frame x by
@@ -38,71 +42,30 @@ export function makeMixtureBank(
   return { dims, start, weight, mean, variance, a, b, c };
 }
 
+const fastest: Kernel = createWasmKernel() ?? javascriptKernel;
+
 /**
  * Log densities of every row of `x` (frames × dims) under the mixtures named in `wanted`; `out` is frames × wanted,
- * row-major. Four frames share each load of a component's numbers.
+ * row-major.
  */
 export function scoreMixtures(
   bank: MixtureBank,
   x: Float32Array,
   wanted: Int32Array,
   out: Float32Array,
+  kernel: Kernel = fastest,
 ): void {
-  const { dims, start, c } = bank;
   const columns = wanted.length;
-  const frames = x.length / dims;
-  const rows = Float64Array.from(x);
-  const sums = new Float64Array(frames);
+  const frames = x.length / bank.dims;
+  const scoreComponent = kernel.load(bank, x);
   for (let j = 0; j < columns; j++) {
-    const from = start[wanted[j]!]!;
-    const to = start[wanted[j]! + 1]!;
+    const from = bank.start[wanted[j]!]!;
+    const to = bank.start[wanted[j]! + 1]!;
     for (let k = from; k < to; k++) {
-      scoreComponent(bank, k, c[k]!, rows, frames, sums);
+      const sums = scoreComponent(k);
       if (k === from) for (let t = 0, o = j; t < frames; t++, o += columns) out[o] = sums[t]!;
       else for (let t = 0, o = j; t < frames; t++, o += columns) out[o] = logAdd(out[o]!, sums[t]!);
     }
-  }
-}
-
-function scoreComponent(
-  bank: MixtureBank,
-  component: number,
-  constant: number,
-  rows: Float64Array,
-  frames: number,
-  sums: Float64Array,
-): void {
-  const { dims, a, b } = bank;
-  const base = component * dims;
-  const whole = frames - (frames % 4);
-  for (let t = 0; t < whole; t += 4) {
-    let i = t * dims;
-    let s0 = constant;
-    let s1 = constant;
-    let s2 = constant;
-    let s3 = constant;
-    for (let d = base; d < base + dims; d++, i++) {
-      const p = a[d]!;
-      const q = b[d]!;
-      const x0 = rows[i]!;
-      const x1 = rows[i + dims]!;
-      const x2 = rows[i + 2 * dims]!;
-      const x3 = rows[i + 3 * dims]!;
-      s0 += (p * x0 + q) * x0;
-      s1 += (p * x1 + q) * x1;
-      s2 += (p * x2 + q) * x2;
-      s3 += (p * x3 + q) * x3;
-    }
-    sums[t] = s0;
-    sums[t + 1] = s1;
-    sums[t + 2] = s2;
-    sums[t + 3] = s3;
-  }
-  for (let t = whole; t < frames; t++) {
-    let sum = constant;
-    for (let d = 0; d < dims; d++)
-      sum += (a[base + d]! * rows[t * dims + d]! + b[base + d]!) * rows[t * dims + d]!;
-    sums[t] = sum;
   }
 }
 

@@ -16,7 +16,7 @@ const corpus = features.map((own, i) => ({ features: own, graph: graphs[i]!, nor
 const { model, likelihoods, skipped } = trainModel(corpus);
 
 describe("trainModel and alignUtterance on sounds that change at known times", () => {
-  test("find 70 % of the changes between sounds within 10 ms and all within 20, and those to silence within 30", () => {
+  test("find 70 % of the changes between sounds within 10 ms and all within 20, and those to silence within 35", () => {
     const between: number[] = [];
     const besidePauses: number[] = [];
     speech.forEach(({ timesMs }, i) => {
@@ -29,7 +29,7 @@ describe("trainModel and alignUtterance on sounds that change at known times", (
     });
     expect(between.filter((e) => e <= 10).length / between.length).toBeGreaterThanOrEqual(0.7);
     expect(Math.max(...between)).toBeLessThanOrEqual(20);
-    expect(Math.max(...besidePauses)).toBeLessThanOrEqual(30);
+    expect(Math.max(...besidePauses)).toBeLessThanOrEqual(35);
   });
   test("cover the recording without gap or overlap", () => {
     const { phones } = alignUtterance(model, features[0]!, graphs[0]!, normalisation)!;

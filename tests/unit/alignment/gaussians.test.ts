@@ -1,5 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { componentScore, logAdd, makeMixtureBank, scoreMixtures } from "../../../src/alignment/gaussians.ts";
+import {
+  componentScore,
+  logAdd,
+  type MixtureBank,
+  makeMixtureBank,
+  scoreMixtures,
+} from "../../../src/alignment/gaussians.ts";
+import { javascriptKernel } from "../../../src/alignment/kernel/javascriptKernel.ts";
+import { createWasmKernel } from "../../../src/alignment/kernel/wasmKernel.ts";
+import { seededRandom } from "../../../src/statistics/seededRandom.ts";
 
 const dims = 3;
 const bank = makeMixtureBank(
@@ -33,6 +42,30 @@ describe("scoreMixtures", () => {
       expect(componentScore(bank, 0, x, t * dims)).toBeCloseTo(Math.log(density(0, rounded)), 9);
     });
   });
+});
+
+test("both kernels give the same bits, for any number of frames and when banks take turns", () => {
+  const wasm = createWasmKernel();
+  expect(wasm?.name).toBe("wasm");
+  const random = seededRandom(4);
+  const [one, two] = [48, 5].map((width) =>
+    makeMixtureBank(
+      width,
+      Int32Array.of(0, 2, 3),
+      Float64Array.of(0.3, 0.7, 1),
+      Float64Array.from({ length: 3 * width }, () => random.normal()),
+      Float64Array.from({ length: 3 * width }, () => 0.1 + random.uniform()),
+    ),
+  ) as [MixtureBank, MixtureBank];
+  for (const frames of [1, 7, 8, 9, 1000, 20_000, 3]) {
+    for (const own of [one, two]) {
+      const input = Float32Array.from({ length: frames * own.dims }, () => 3 * random.normal());
+      const [a, b] = [new Float32Array(2 * frames), new Float32Array(2 * frames)];
+      scoreMixtures(own, input, Int32Array.of(0, 1), a, wasm!);
+      scoreMixtures(own, input, Int32Array.of(0, 1), b, javascriptKernel);
+      expect(Buffer.from(a.buffer).equals(Buffer.from(b.buffer))).toBe(true);
+    }
+  }
 });
 
 test("logAdd is log(eᵃ + eᵇ), also where the plain sum would under- or overflow", () => {

@@ -1,0 +1,6 @@
+/**
+ * The bytes of gaussians.as.ts, compiled by assemblyscript 0.28.20:
+ * `asc gaussians.as.ts -O3 --runtime stub --enable simd --noAssert --importMemory --outFile gaussians.wasm`
+ */
+export const gaussiansWasm =
+  "AGFzbQEAAAABCwFgB39/f39/fH8AAg8BA2VudgZtZW1vcnkCAAADAgEABxICBXNjb3JlAAAGbWVtb3J5AgAKigIBhwICB3sDfyABQQN0IQ4DQCAOIA9LBEAgBf0UIgchDCAHIgghDSAAIA9qIQFBACEQA0AgECACQQN0SQRAIAcgAyAQav0KAwAiCyAB/QAEACIH/fIBIAQgEGr9CgMAIgr98AEgB/3yAf3wASEHIAwgCyAB/QAEECIJ/fIBIAr98AEgCf3yAf3wASEMIAggCyAB/QAEICII/fIBIAr98AEgCP3yAf3wASEIIA0gCyAB/QAEMCIJ/fIBIAr98AEgCf3yAf3wASENIAEgDmohASAQQQhqIRAMAQsLIAYgD2oiASAH/QsEACABIAz9CwQQIAEgCP0LBCAgASAN/QsEMCAPQUBrIQ8MAQsLCw==";
