@@ -20,6 +20,14 @@ export interface Corpus {
   readonly cells: Cells;
   readonly sets: readonly CorpusSet[];
   readonly bands: readonly ReferenceBand[];
+  /** Confidence level of every interval, 0 to 1: that of the run. */
+  readonly level: number;
+}
+
+interface Site {
+  readonly datasets: readonly DatasetCard[];
+  readonly bands: readonly ReferenceBand[];
+  readonly level: number;
 }
 
 function setsOf(cards: readonly DatasetCard[]): CorpusSet[] {
@@ -41,8 +49,8 @@ export async function loadCorpus(files: {
   readonly site: Promise<unknown>;
 }): Promise<Corpus> {
   const [bytes, site] = await Promise.all([files.cells, files.site]);
-  const { datasets, bands } = site as { datasets: DatasetCard[]; bands: ReferenceBand[] };
-  return { cells: await readCells(bytes), sets: setsOf(datasets), bands };
+  const { datasets, bands, level } = site as Site;
+  return { cells: await readCells(bytes), sets: setsOf(datasets), bands, level };
 }
 
 /** Labels of a column that occur in a set, in the column's order. */

@@ -1,13 +1,9 @@
-import type { RateRow } from "../../src/estimates/rates.ts";
 import { formatAmount, formatCount, percentRange } from "../../src/findings/format.ts";
+import type { EnvironmentRate } from "../../src/findings/sentences/environments.ts";
 import { ipaOf, kanaOf } from "../../src/findings/soundNames.ts";
 import { element } from "./element.ts";
 
-export interface GridCell {
-  readonly before: string;
-  readonly after: string;
-  readonly row: RateRow;
-}
+export type GridCell = EnvironmentRate;
 
 export interface EnvironmentGridOptions {
   readonly cells: readonly GridCell[];

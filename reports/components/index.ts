@@ -2,6 +2,10 @@
 export { choiceForm } from "./choiceForm.ts";
 export { type Corpus, loadCorpus } from "./corpus.ts";
 export { devoicingChoices } from "./devoicingChoices.ts";
-export { gridFigure, rateFigure, speakerFigure } from "./devoicingFigures.ts";
+export { distributionFigure } from "./distributionFigure.ts";
+export { gridFigure } from "./gridFigure.ts";
 export { lengthChoices } from "./lengthChoices.ts";
-export { distributionFigure, ratioFigure, speakerRatioFigure } from "./lengthFigures.ts";
+export { rateFigure } from "./rateFigure.ts";
+export { ratioFigure } from "./ratioFigure.ts";
+export { speakerRateFigure } from "./speakerRateFigure.ts";
+export { speakerRatioFigure } from "./speakerRatioFigure.ts";

@@ -11,6 +11,7 @@ export function lengthOptions(corpus: Corpus, choices: Choices, contrast: Contra
   return {
     contrast,
     filter: lengthFilter(corpus, choices),
+    level: corpus.level,
     ...(contrast === "gemination" ? {} : { surroundings }),
   };
 }

@@ -61,3 +61,36 @@ export function limitsOf(sets: readonly NamedSet[]): string[] {
     "How people talk: sentences read aloud are not conversation, where vowels are devoiced and shortened differently.",
   ].filter((limit) => limit !== "");
 }
+
+/** Wording of the pictures that stands whatever the data say. */
+export const figureWords = {
+  nothing: "Nothing in this corpus matches the choice.",
+  speakersDiffer: "How much do speakers differ?",
+  oneSpeaker: "There is one speaker in this cut: nothing can be said about how speakers differ.",
+  noTwoSpeakers:
+    "There are not two speakers with both long and short sounds in this cut, so nothing can be said about how speakers differ.",
+  noMarks: "No speaker’s vowels carry a devoicing mark here.",
+  ruleSpeakers: "The rule is the same for every speaker, so it cannot show how they differ.",
+  rateDots:
+    "Each dot is a speaker, larger with more vowels; the band is the interval over all of them. Few vowels alone make dots scatter.",
+  ratioDots:
+    "Each dot is a speaker, compared with no one else; larger dots rest on more long sounds. The band is the interval over all of them.",
+  gridRemark:
+    "Choose a cell to narrow the other pictures to it. A dot means that the corpus has no such vowel.",
+  ratioQuestion: {
+    "vowel-length": "How much longer does a long vowel last?",
+    gemination: "How much longer does a doubled consonant last?",
+  },
+  sides: {
+    "vowel-length": { short: "short", long: "long" },
+    gemination: { short: "single", long: "doubled" },
+  },
+  spread: "How do the durations spread?",
+  noSpread: "No sound here occurs often enough both short and long to show how its durations spread.",
+  spreadRemark:
+    "Share of the tokens in steps of 10 ms, each curve for itself; the longest hundredth stands in the last step.",
+} as const;
+
+export function floorRemark(floorMs: number): string {
+  return `Dotted line: ${floorMs} ms, the shortest duration the aligner can give. A sound that stands there lasted at most that long.`;
+}

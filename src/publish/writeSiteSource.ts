@@ -49,6 +49,10 @@ export async function writeSiteSource({
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
   await writeFile(
     path.join(data, "site.json"),
-    JSON.stringify({ datasets: run.datasets, bands: await readReferenceBands() }),
+    JSON.stringify({
+      datasets: run.datasets,
+      bands: await readReferenceBands(),
+      level: run.parameters.level,
+    }),
   );
 }

@@ -1,0 +1,65 @@
+import { devoicingRates } from "../../src/estimates/rates.ts";
+import { environmentsSentence } from "../../src/findings/sentences/environments.ts";
+import { figureWords } from "../../src/messages/pages.ts";
+import { isVoiceless, phones } from "../../src/phonology/phones.ts";
+import type { Choices } from "./choices.ts";
+import type { Corpus } from "./corpus.ts";
+import { devoicingFilter } from "./devoicingChoices.ts";
+import { element } from "./element.ts";
+import { environmentGrid, type GridCell, gridLegend } from "./environmentGrid.ts";
+import { figure } from "./figure.ts";
+import { live } from "./live.ts";
+import { numbersTable } from "./numbersTable.ts";
+import { rateColumns } from "./rateColumns.ts";
+
+function gridCells(corpus: Corpus, choices: Choices): GridCell[] {
+  const filter = { ...devoicingFilter(corpus, choices, { around: false }), before: "voiceless" };
+  const voiceless = devoicingRates(corpus.cells, {
+    filter: { ...filter, after: ["voiceless", "pause"] },
+    by: ["before", "after"],
+    level: corpus.level,
+  });
+  const voiced = devoicingRates(corpus.cells, {
+    filter: { ...filter, after: "voiced" },
+    by: ["before"],
+    level: corpus.level,
+  });
+  return [
+    ...voiceless.rows.map((row) => ({ before: String(row.by.before), after: String(row.by.after), row })),
+    ...voiced.rows.map((row) => ({ before: String(row.by.before), after: "voiced", row })),
+  ];
+}
+
+/** Rates by the sounds before and after; choosing a cell narrows the other pictures to it. */
+export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
+  return live(choices, () => {
+    const cells = gridCells(corpus, choices);
+    const order = ["cl", ...phones.filter((phone) => phone !== "cl" && phone !== "pause"), "pause", "voiced"];
+    const present = (side: "before" | "after") => {
+      const names = new Set(cells.map((cell) => cell[side]));
+      return order.filter((phone) => names.has(phone) && (side === "after" || isVoiceless(phone)));
+    };
+    const finding = environmentsSentence(cells);
+    const byRule = cells.some(({ row }) => row.estimate === null);
+    const named = cells.map(({ before, after, row }) => ({ name: `${before} – ${after}`, row }));
+    const grid = environmentGrid({
+      cells,
+      before: present("before"),
+      after: present("after"),
+      chosen: { before: choices.get("before"), after: choices.get("after") },
+      onChoose: (before, after) => choices.set({ before, after }),
+      label: "Devoicing by the sounds before and after",
+    });
+    return figure({
+      id: "devoicing-environments",
+      question: "Between which sounds is the vowel devoiced?",
+      finding,
+      picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
+      remarks: cells.length === 0 ? [] : [figureWords.gridRemark],
+      numbers:
+        cells.length === 0
+          ? null
+          : numbersTable("devoicing-environments", named, rateColumns("before – after")),
+    });
+  });
+}

@@ -1,0 +1,58 @@
+import { devoicingRates } from "../../src/estimates/rates.ts";
+import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
+import { compareRates, type NamedRate, rateBasis, type Subject } from "../../src/findings/sentences/rates.ts";
+import { soundName } from "../../src/findings/soundNames.ts";
+import type { Choices } from "./choices.ts";
+import type { Corpus } from "./corpus.ts";
+import { comparisons, devoicingFilter } from "./devoicingChoices.ts";
+import { figure } from "./figure.ts";
+import { intervalPlot } from "./intervalPlot.ts";
+import { live } from "./live.ts";
+import { numbersTable } from "./numbersTable.ts";
+import { percentAxis, rateColumns } from "./rateColumns.ts";
+import { valueName } from "./valueName.ts";
+
+/** The vowels in the choice as a subject: `the vowels i and ɯ (u)`. */
+function subjectOf(choices: Choices): Subject {
+  const vowels = choices.several("vowel").map((vowel) => soundName(vowel));
+  const plural = vowels.length > 1;
+  return { words: `the vowel${plural ? "s" : ""} ${joinWords(vowels)}`, plural };
+}
+
+const percentRow = ({ name, row }: NamedRate) => ({
+  name,
+  estimate: row.estimate === null ? null : 100 * row.estimate,
+  low: row.low === null ? null : 100 * row.low,
+  high: row.high === null ? null : 100 * row.high,
+  remark:
+    row.estimate === null
+      ? `rule: ${formatCount(row.devoiced)} of ${formatCount(row.tokens)}`
+      : formatAmount(row.tokens, "vowel"),
+});
+
+/** Rates side by side by what the reader compares. */
+export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
+  return live(choices, (widthPx) => {
+    const by = choices.get("by") as (typeof comparisons)[number]["value"];
+    const rates = devoicingRates(corpus.cells, {
+      filter: devoicingFilter(corpus, choices),
+      by: [by],
+      level: corpus.level,
+    });
+    const rows = rates.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
+    const finding = compareRates(rows, subjectOf(choices));
+    const label = comparisons.find(({ value }) => value === by)!.label;
+    return figure({
+      id: "devoicing-rates",
+      question: `How often is the vowel devoiced, by ${label}?`,
+      finding: rows.length === 0 ? (rates.notes[0] ?? finding) : finding,
+      picture:
+        rows.length === 0
+          ? null
+          : intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding }),
+      basis: rateBasis(rows),
+      remarks: rows.length === 0 ? rates.notes.slice(1) : rates.notes,
+      numbers: rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label)),
+    });
+  });
+}

@@ -1,0 +1,81 @@
+import type { Contrast } from "../../src/estimates/lengthContrast.ts";
+import { formatCount } from "../../src/findings/format.ts";
+import { compareRatios, isFirm, type NamedRatio, ratioBasis } from "../../src/findings/sentences/ratios.ts";
+import { figureWords } from "../../src/messages/pages.ts";
+import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
+import type { Choices } from "./choices.ts";
+import type { Corpus } from "./corpus.ts";
+import { figure } from "./figure.ts";
+import { intervalPlot } from "./intervalPlot.ts";
+import { lengthComparisons } from "./lengthChoices.ts";
+import { lengthOptions, lengthRatios } from "./lengthRatios.ts";
+import { live } from "./live.ts";
+import { numbersTable } from "./numbersTable.ts";
+import { ratioAxis, ratioColumns, soundOrder } from "./ratioColumns.ts";
+import { bandNote } from "./referenceNote.ts";
+import { valueName } from "./valueName.ts";
+
+/** The axis starts at 1, where long and short would last the same, and always shows the published values. */
+function domainOf(values: readonly (number | null)[], band: ReferenceBand | undefined): [number, number] {
+  const known = values.filter((value): value is number => value !== null);
+  const low = Math.min(1, ...known);
+  const high = Math.max(band?.high ?? 2, ...known);
+  return [Math.floor(low * 4) / 4, Math.min(8, Math.ceil(high * 4) / 4)];
+}
+
+function ratioRow({ name, row }: NamedRatio) {
+  const { estimate, low, high } = row;
+  const remark = `${formatCount(row.long.tokens)} : ${formatCount(row.short.tokens)} tokens`;
+  return { name, estimate, low, high, remark, atLeast: row.bound !== null, thin: !isFirm(row) };
+}
+
+/** Ratios side by side, with the published values behind. */
+export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
+  const id = `${contrast}-ratios`;
+  const band = corpus.bands.find((one) => one.contrast === contrast);
+  return live(choices, (widthPx) => {
+    const by = choices.get("by") as (typeof lengthComparisons)[number]["value"];
+    const { rows, notes } = lengthRatios(corpus, lengthOptions(corpus, choices, contrast), [by]);
+    const named = rows
+      .filter((row) => row.estimate !== null)
+      .sort((a, b) =>
+        by === "phone" ? soundOrder.indexOf(a.by.phone!) - soundOrder.indexOf(b.by.phone!) : 0,
+      )
+      .map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
+    if (named.length === 0) {
+      const reason = rows[0]?.warnings[0] ?? notes[0] ?? figureWords.nothing;
+      return figure({
+        id,
+        question: figureWords.ratioQuestion[contrast],
+        finding: reason,
+        picture: null,
+        remarks: notes.slice(1),
+        numbers: null,
+      });
+    }
+    const finding = compareRatios(named);
+    const firm = named.filter(({ row }) => isFirm(row));
+    const domain = domainOf(
+      (firm.length > 0 ? firm : named).flatMap(({ row }) => [row.low, row.high]),
+      band,
+    );
+    const picture = intervalPlot(named.map(ratioRow), {
+      ...ratioAxis,
+      widthPx,
+      domain,
+      alternative: finding,
+      band: band ?? null,
+    });
+    const label = lengthComparisons.find(({ value }) => value === by)!.label;
+    return figure({
+      id,
+      question: figureWords.ratioQuestion[contrast],
+      finding,
+      picture,
+      basis: ratioBasis(named),
+      remarks: notes,
+      note: band === undefined ? null : bandNote(band),
+      numbers: numbersTable(id, named, ratioColumns(label)),
+    });
+  });
+}

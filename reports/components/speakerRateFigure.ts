@@ -1,0 +1,55 @@
+import { devoicingRates } from "../../src/estimates/rates.ts";
+import { speakerRatesSentence } from "../../src/findings/sentences/rates.ts";
+import { figureWords } from "../../src/messages/pages.ts";
+import type { Choices } from "./choices.ts";
+import { chosenSet } from "./chosenSet.ts";
+import type { Corpus } from "./corpus.ts";
+import { devoicingFilter } from "./devoicingChoices.ts";
+import { figure } from "./figure.ts";
+import { live } from "./live.ts";
+import { numbersTable } from "./numbersTable.ts";
+import { percentAxis, rateColumns } from "./rateColumns.ts";
+import { speakerPlot } from "./speakerPlot.ts";
+
+/** Why there is no picture of the speakers. */
+function reason(corpus: Corpus, choices: Choices, speakers: number): string {
+  if (chosenSet(corpus, choices.get("set")).labels.devoicingBasis === "predicted")
+    return figureWords.ruleSpeakers;
+  return speakers === 1 ? figureWords.oneSpeaker : figureWords.noMarks;
+}
+
+/** Every speaker's rate in the chosen cut. */
+export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement {
+  return live(choices, (widthPx) => {
+    const filter = devoicingFilter(corpus, choices);
+    const { rows } = devoicingRates(corpus.cells, { filter, by: ["speaker"], level: corpus.level });
+    const [overall] = devoicingRates(corpus.cells, { filter, level: corpus.level }).rows;
+    const named = rows.map((row) => ({ name: String(row.by.speaker), row }));
+    const measured = named.filter(({ row }) => row.estimate !== null);
+    const question = figureWords.speakersDiffer;
+    const id = "devoicing-speakers";
+    if (overall === undefined || measured.length < 2) {
+      const finding = reason(corpus, choices, rows.length);
+      return figure({ id, question, finding, picture: null, numbers: null });
+    }
+    const shares = measured.map(({ row }) => row.estimate!);
+    const finding = speakerRatesSentence(shares, overall);
+    const dots = measured.map(({ name, row }) => ({
+      speaker: name,
+      value: 100 * row.estimate!,
+      tokens: row.tokens,
+    }));
+    const band =
+      overall.estimate === null
+        ? null
+        : { estimate: 100 * overall.estimate, low: 100 * overall.low!, high: 100 * overall.high! };
+    return figure({
+      id,
+      question,
+      finding,
+      picture: speakerPlot(dots, { ...percentAxis, widthPx, overall: band, alternative: finding }),
+      remarks: [figureWords.rateDots],
+      numbers: numbersTable(id, named, rateColumns("speaker")),
+    });
+  });
+}
