@@ -73,9 +73,13 @@ function headline({ verdict, scope }: RuleVerdict): string {
 
 function countsOf({ tokens, speakers, basis, environments, bySpeaker }: RuleVerdict): string {
   const looked = [
-    environments && environments.judged > 0 ? `${environments.judged} environments` : "",
-    bySpeaker && bySpeaker.judged > 0 ? `${bySpeaker.judged} speakers` : "",
+    many(environments?.judged ?? 0, "environment"),
+    many(bySpeaker?.judged ?? 0, "speaker"),
   ].filter((text) => text !== "");
   const judged = looked.length === 0 ? "" : `; looked for exceptions in ${looked.join(" and ")}`;
-  return `${tokens.join(" and ")} sounds, ${speakers} speaker${speakers === 1 ? "" : "s"}, basis ${basis}${judged}`;
+  return `${tokens.join(" and ")} sounds, ${many(speakers, "speaker")}, basis ${basis}${judged}`;
+}
+
+function many(count: number, what: string): string {
+  return count === 0 ? "" : `${count} ${what}${count === 1 ? "" : "s"}`;
 }

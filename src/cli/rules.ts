@@ -1,6 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import { judgeRules } from "../findings/rules/judgeRule.ts";
 import { parseRules } from "../findings/rules/parseRules.ts";
+import { readRun } from "../publish/readResults.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadRuleFiles, loadRules } from "../storage/loadRules.ts";
 import { formatVerdicts } from "./printVerdicts.ts";
@@ -28,7 +29,11 @@ export function registerRules(program: Command): void {
     .action(async (folder: string, flags: RuleFlags) => {
       const shipped = flags.own ? [] : await loadRules();
       const rules = parseRules([...shipped, ...(await loadRuleFiles(flags.rules))]);
-      const verdicts = judgeRules(rules, await loadCells(folder), { level: flags.level });
+      const { datasets } = await readRun(folder);
+      const notices = Object.fromEntries(
+        datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
+      );
+      const verdicts = judgeRules(rules, await loadCells(folder), { level: flags.level, notices });
       process.stdout.write(formatVerdicts(verdicts, flags.format));
     });
 }

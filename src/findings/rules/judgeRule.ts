@@ -30,6 +30,8 @@ export interface JudgeOptions {
   readonly level?: number;
   /** How reliable measured devoicing is; rates by it are then judged corrected for its errors. */
   readonly accuracy?: DecisionAccuracy;
+  /** Sentences that must stand beside every number of a dataset, by its name: e.g. that its voices are synthetic. */
+  readonly notices?: Readonly<Record<string, string>>;
 }
 
 /**
@@ -37,11 +39,15 @@ export interface JudgeOptions {
  * has several that are evidence), in the order of their names. Corpora are never pooled. Marks predicted by a text
  * rule are refused with the reason. With one speaker the verdict speaks of that speaker only.
  */
-export function judgeRule(
-  rule: Rule,
-  cells: Cells,
-  { level = 0.95, accuracy }: JudgeOptions = {},
-): RuleVerdict[] {
+export function judgeRule(rule: Rule, cells: Cells, options: JudgeOptions = {}): RuleVerdict[] {
+  const { notices = {} } = options;
+  return judgeCorpora(rule, cells, options).map((verdict) => {
+    const notice = notices[verdict.dataset];
+    return notice === undefined ? verdict : { ...verdict, warnings: [notice, ...verdict.warnings] };
+  });
+}
+
+function judgeCorpora(rule: Rule, cells: Cells, { level = 0.95, accuracy }: JudgeOptions): RuleVerdict[] {
   const corpora = corporaOf(cells);
   if (!("holds" in rule))
     return corpora.map((corpus) => unread(rule, corpus, level, messages.needsColumns(rule.contrast.columns)));

@@ -96,16 +96,13 @@ function intervalText({ low, high, level, scale }: Unsaid): string {
   const name = `${Number((100 * level).toFixed(2))} % interval`;
   if (high === null) return `${name}: ${numberText(low!, scale!)} or more`;
   if (low === null || (low === 0 && scale === "ratio")) return `${name}: ${numberText(high, scale!)} or less`;
-  return `${name} ${numberText(low, scale!)} to ${numberText(high, scale!)}`;
+  return `${name} ${rangeText(low, high, scale!)}`;
 }
 
 /** What counts as holding, in words. */
 export function holdsText(holds: Holds, scale: Scale): string {
   const say = (value: number) => numberText(value, scale);
-  if (holds.when === "between")
-    return scale === "ratio"
-      ? `${holds.from.toFixed(2)} to ${say(holds.to)}`
-      : `${say(holds.from)} to ${say(holds.to)}`;
+  if (holds.when === "between") return rangeText(holds.from, holds.to, scale);
   if (holds.when === "about")
     return `about ${say(holds.value)}, give or take ${scale === "ratio" ? `${Math.round(100 * holds.margin)} %` : say(holds.margin)}`;
   const more = holds.when === "more-than";
@@ -124,6 +121,11 @@ export function numberText(value: number, scale: Scale): string {
   if (scale === "ratio") return `${value.toFixed(2)} times`;
   const hundred = (100 * value).toFixed(1);
   return scale === "share" ? `${hundred} %` : `${hundred} points`;
+}
+
+/** "2.15 to 2.80 times": the unit once. */
+function rangeText(low: number, high: number, scale: Scale): string {
+  return `${numberText(low, scale).split(" ")[0]} to ${numberText(high, scale)}`;
 }
 
 /** An environment in words: "before /h/", "at the end of a stretch between pauses". */
@@ -153,9 +155,8 @@ export function partText({ column, value }: Pick<JudgedPart, "column" | "value">
 }
 
 function named(names: readonly string[], most: number): string {
-  const shown = names.slice(0, most);
-  const rest = names.length - shown.length;
-  return rest > 0 ? `${shown.join(", ")} and ${rest} more` : shown.join(", ");
+  if (names.length > most) return `${names.slice(0, most).join(", ")} and ${names.length - most} more`;
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
 
 const markTexts = {

@@ -8,8 +8,10 @@ import { registerRules } from "../../../src/cli/rules.ts";
 import { verdicts } from "../../../src/findings/rules/verdict.ts";
 import type { TokenRow } from "../../../src/measures/columns.ts";
 import * as messages from "../../../src/messages/rules.ts";
+import type { Run } from "../../../src/publish/readResults.ts";
 import { openResultsFolder } from "../../../src/storage/resultsFolder.ts";
 import { ResultsWriter } from "../../../src/storage/resultsWriter.ts";
+import { schemaVersion } from "../../../src/storage/schemaVersion.ts";
 import { sampleTokens } from "../estimates/sampleTokens.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "rules-"));
@@ -21,6 +23,24 @@ const rule = {
   contrast: { kind: "rate", of: { called: "vowels before /k/", where: { after: "k" } } },
   holds: { when: "less-than", value: 0.5 },
   least: { tokens: 50, speakers: 3 },
+};
+
+const notice = "These voices are invented.";
+const run: Run = {
+  schemaVersion,
+  software: { name: "test", version: "1" },
+  createdAt: "2026-01-01T00:00:00.000Z",
+  datasets: [
+    {
+      ...{ id: "d1", name: "d1", version: null, licence: { name: "unknown", url: null }, citation: null },
+      ...{ homePage: null, redistribution: { kind: "none", utterances: null, note: "-" }, attribution: [] },
+      ...{ layout: "table", recognisedBy: "-", synthetic: true, notice, speakers: 6, utterances: 1 },
+      ...{ audioHours: null, readings: { utterances: 0, source: null }, labelSets: [] },
+    },
+  ],
+  counts: { utterances: 1, phones: 1, intervals: 1, tokens: 4000, cells: 1 },
+  parameters: { level: 0.95 },
+  problems: { total: 0, excluded: 0 },
 };
 
 beforeAll(async () => {
@@ -35,6 +55,7 @@ beforeAll(async () => {
   writer.close();
   await results.close();
   writeFileSync(mine, JSON.stringify(rule));
+  writeFileSync(join(folder, "run.json"), JSON.stringify(run));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -73,6 +94,7 @@ test("rules --own prints the verdict first, then its sentence, counts and source
   expect(lines[0]).toBe("Vowels before /k/ are mostly voiced  [mine]");
   expect(lines[1]).toBe("  Borne out · d1 (full)");
   expect(lines[2]).toMatch(/^ {4}Over 6 speakers of d1, \d+\.\d % of vowels before \/k\/ are devoiced/);
+  expect(lines).toContain(`    Mind: ${notice}`);
   expect(lines).toContain("  Source: from memory");
   expect(lines).toContain(messages.manyVerdicts(0.95));
 });

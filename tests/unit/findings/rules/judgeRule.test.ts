@@ -128,7 +128,7 @@ describe("judgeRule on rates", () => {
     expect(verdict.bySpeaker).toMatchObject({ judged: 10 });
     expect(verdict.bySpeaker!.failing.map(({ value }) => value)).toEqual(["s10", "s9"]);
     expect(verdict.sentence).toContain(
-      "It does not hold for 2 of the 10 speakers with enough sounds (s10, s9).",
+      "It does not hold for 2 of the 10 speakers with enough sounds (s10 and s9).",
     );
   });
 
