@@ -18,7 +18,15 @@ export default defineConfig({
           hookTimeout: 300_000,
         },
       },
-      { test: { ...shared, name: "faults", include: ["tests/faults/**/*.test.ts"], testTimeout: 120_000 } },
+      {
+        test: {
+          ...shared,
+          name: "faults",
+          include: ["tests/faults/**/*.test.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
+        },
+      },
       {
         test: {
           ...shared,

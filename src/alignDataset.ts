@@ -6,8 +6,8 @@ import { extractFeatures, type Features } from "./alignment/features.ts";
 import { makePhoneGraph } from "./alignment/graph.ts";
 import type { Interval } from "./alignment/interval.ts";
 import { defaultMatchLimits, judgeMatches } from "./alignment/judgeMatches.ts";
-import { moraeToParts } from "./alignment/moraeToParts.ts";
 import { addToSpeaker, createSpeakerMoments } from "./alignment/observations.ts";
+import { type ReadingParts, readingParts, type SpokenReading } from "./alignment/readingParts.ts";
 import { trainModel } from "./alignment/trainModel.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { LabelSetCard, Problem, Utterance } from "./datasets/types.ts";
@@ -30,10 +30,15 @@ interface Heard {
 export interface AlignedDataset {
   /** The label set that the aligner made; null when there was nothing to align. */
   readonly labelSet: LabelSetCard | null;
-  /** Intervals of the utterance at a place of the results; null when it was set aside. */
-  readonly intervalsOf: (place: number) => Interval[] | null;
+  /** Intervals of the utterance at a place of the results, and the reading that was spoken; null when set aside. */
+  readonly alignedAt: (place: number) => AlignedUtterance | null;
   readonly problems: readonly Problem[];
   readonly close: () => void;
+}
+
+export interface AlignedUtterance {
+  readonly intervals: readonly Interval[];
+  readonly morae: SpokenReading["morae"];
 }
 
 export interface AlignOptions {
@@ -68,15 +73,18 @@ export async function alignDataset(
   };
   try {
     const { heard, moments } = await hear(dataset, results, places, features, problems, onProgress);
-    if (heard.length === 0) return { labelSet: null, intervalsOf: () => null, problems, close };
+    if (heard.length === 0) return { labelSet: null, alignedAt: () => null, problems, close };
     const normalisations = new Map([...moments].map(([speaker, sums]) => [speaker, normalisationFrom(sums)]));
-    const partsOf = (place: number) => moraeToParts(readingAt(results, place).morae);
+    const partsOf = (place: number): ReadingParts => {
+      const { morae, choices } = readingAt(results, place);
+      return readingParts(morae, choices);
+    };
     const model = await learn(id, heard, features, partsOf, normalisations, options);
 
     const aligned = new Map<number, number>();
     for (const [i, { place, features: at, speaker }] of heard.entries()) {
       if (i % 20 === 0) await report(onProgress, `Aligning ${id}`, i, heard.length);
-      const graph = makePhoneGraph(partsOf(place));
+      const graph = makePhoneGraph(partsOf(place).parts);
       const alignment = alignUtterance(model, features.get(at), graph, normalisations.get(speaker)!);
       if (alignment === null) problems.push(problem(results.get(place).utterance, recordingTooShortFor()));
       else aligned.set(place, alignments.add(alignment));
@@ -85,10 +93,13 @@ export async function alignDataset(
     for (const place of mismatches(aligned, alignments, results, problems)) aligned.delete(place);
     return {
       labelSet: labelSetCard(aligned.size, alignmentNote(heard)),
-      intervalsOf: (place) => {
+      alignedAt: (place) => {
         const at = aligned.get(place);
         if (at === undefined) return null;
-        return alignedIntervals(alignments.get(at), partsOf(place), readingAt(results, place));
+        const alignment = alignments.get(at);
+        const spoken = partsOf(place).resolve(alignment.phones.map(({ source }) => source));
+        const { accentOfMora } = readingAt(results, place);
+        return { intervals: alignedIntervals(alignment, spoken, accentOfMora), morae: spoken.morae };
       },
       problems,
       close,
@@ -139,7 +150,7 @@ async function learn(
   id: string,
   heard: readonly Heard[],
   features: DiskList<Features>,
-  partsOf: (place: number) => ReturnType<typeof moraeToParts>,
+  partsOf: (place: number) => ReadingParts,
   normalisations: ReadonlyMap<string, Normalisation>,
   { seed, onProgress }: AlignOptions,
 ) {
@@ -149,7 +160,7 @@ async function learn(
       const { place, features: at, speaker } = heard[i]!;
       return {
         features: features.get(at),
-        graph: makePhoneGraph(partsOf(place)),
+        graph: makePhoneGraph(partsOf(place).parts),
         normalisation: normalisations.get(speaker)!,
       };
     }),

@@ -7,6 +7,8 @@ import { type Measurable, type MeasuredSets, measureRecordings } from "./measure
 import type { AcousticRow, TokenRow } from "./measures/columns.ts";
 import { toIntervalRows } from "./measures/toIntervalRows.ts";
 import { type TokenContext, toTokens } from "./measures/toTokens.ts";
+import type { Mora } from "./phonology/kana.ts";
+import { wordOfMora } from "./phonology/words.ts";
 import type { OnProgress } from "./progress.ts";
 import { type LoadReader, type ReadResult, readUtterances } from "./readUtterances.ts";
 import { DiskList } from "./storage/diskList.ts";
@@ -34,6 +36,8 @@ interface TimedSet {
   readonly labelSet: LabelSetCard;
   readonly intervals: readonly Interval[];
   readonly readingFits: boolean | null;
+  /** Morae of the reading that was found to be spoken, where the recording decided. */
+  readonly spoken: readonly Mora[] | null;
 }
 
 /**
@@ -57,7 +61,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
       if (heard) {
         const place = results.add(result);
         if (needsAlignment(result)) unlabelled.push(place);
-      } else writeUtterance(writer, result, result.labelled, null);
+      } else writeUtterance(writer, result, labelledSets(result), null);
     }
     if (!heard) return { card, problems, phones };
 
@@ -65,7 +69,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
     problems.push(...(aligned?.problems ?? []));
     const timedAt = (place: number): { result: ReadResult; timed: TimedSet[] } => {
       const result = results.get(place);
-      const sets = [...result.labelled, ...alignedSet(aligned, place)];
+      const sets = [...labelledSets(result), ...alignedSet(aligned, place)];
       return { result, timed: sets.filter(({ intervals }) => intervals.length > 0) };
     };
     const utteranceAt = (place: number): Measurable => {
@@ -99,6 +103,15 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
   }
 }
 
+function labelledSets({ labelled }: ReadResult): TimedSet[] {
+  return labelled.map(({ labelSet, intervals, readingFits }) => ({
+    labelSet,
+    intervals,
+    readingFits,
+    spoken: null,
+  }));
+}
+
 /** Only what has a recording and a reading but no labels of its own that can be used. */
 function needsAlignment({ utterance, read, labelled }: ReadResult): boolean {
   const usable = labelled.some(({ intervals }) => intervals.length > 0);
@@ -106,9 +119,9 @@ function needsAlignment({ utterance, read, labelled }: ReadResult): boolean {
 }
 
 function alignedSet(aligned: AlignedDataset | null, place: number): TimedSet[] {
-  const intervals = aligned?.intervalsOf(place) ?? null;
-  if (aligned?.labelSet === null || aligned === null || intervals === null) return [];
-  return [{ labelSet: aligned.labelSet, intervals, readingFits: true }];
+  const found = aligned?.alignedAt(place) ?? null;
+  if (found === null || aligned?.labelSet == null) return [];
+  return [{ labelSet: aligned.labelSet, intervals: found.intervals, readingFits: true, spoken: found.morae }];
 }
 
 function writeUtterance(
@@ -135,7 +148,9 @@ function withHeardDevoicing(token: TokenRow, { devoicedHeard }: AcousticRow): To
   return { ...token, devoiced: devoicedHeard, devoicedBasis: "measured" };
 }
 
-function tokenContext({ utterance, read }: ReadResult, { labelSet, readingFits }: TimedSet): TokenContext {
+function tokenContext({ utterance, read }: ReadResult, set: TimedSet): TokenContext {
+  const { labelSet, readingFits, spoken } = set;
+  const words = spoken === null || read.words.length === 0 ? read.wordOfMora : wordOfMora(read.words, spoken);
   return {
     dataset: utterance.dataset,
     labelSet: labelSet.id,
@@ -144,7 +159,7 @@ function tokenContext({ utterance, read }: ReadResult, { labelSet, readingFits }
     timeBasis: labelSet.timeBasis,
     timeFloorMs: labelSet.timeFloorMs,
     devoicingBasis: labelSet.devoicingBasis,
-    wordOfMora: readingFits === true ? read.wordOfMora : null,
+    wordOfMora: readingFits === true ? words : null,
   };
 }
 
@@ -156,10 +171,18 @@ function utteranceRow({ utterance, read }: ReadResult, sets: readonly TimedSet[]
     speaker: utterance.speaker,
     style: utterance.style,
     text: utterance.text,
-    reading: read.reading?.kana ?? null,
+    reading: spokenKana(sets) ?? read.reading?.kana ?? null,
     readingFrom: read.reading?.from ?? null,
     audio: utterance.audio,
     labelSets: sets.filter(({ intervals }) => intervals.length > 0).length,
     readingFits: fits.length === 0 ? null : fits.every(Boolean),
   };
+}
+
+/** The reading that the recording decided on, where the text left a choice. */
+function spokenKana(sets: readonly TimedSet[]): string | null {
+  const spoken = sets.find((set) => set.spoken !== null)?.spoken ?? null;
+  return spoken === null
+    ? null
+    : spoken.map(({ kana, breakAfter }) => `${kana}${breakAfter ? "、" : ""}`).join("");
 }

@@ -1,21 +1,20 @@
-import type { UtteranceReading } from "../phonology/readUtterance.ts";
+import type { Mora } from "../phonology/kana.ts";
 import type { Alignment } from "./alignUtterance.ts";
 import type { Interval } from "./interval.ts";
 import type { LabelPhone } from "./labelPhone.ts";
-import type { MoraPart } from "./moraeToParts.ts";
+import type { SpokenReading } from "./readingParts.ts";
 import { toIntervals } from "./toIntervals.ts";
 
-/** Intervals of an utterance that the project's aligner placed; `parts` are those its graph was made of. */
+/** Intervals of an utterance that the project's aligner placed, for the reading that it found to be spoken. */
 export function alignedIntervals(
   alignment: Alignment,
-  parts: readonly MoraPart[],
-  { morae, accentOfMora }: UtteranceReading,
+  { morae, partAt }: SpokenReading,
+  accentOfMora: readonly (boolean | null)[] | null,
 ): Interval[] {
   const phones = alignment.phones.map(
     ({ phone, source, startMs, endMs, atFloor, confidence }, i): LabelPhone => {
-      const part = parts[source];
-      const doubled = part !== undefined && part.morae > 1;
-      const long = doubled && morae[part.mora + 1]?.kind === "long";
+      const doubled = phone !== "pause" && partAt(source).morae > 1;
+      const long = doubled && isLengthened(morae, partAt(source).mora);
       return {
         phone,
         long,
@@ -29,7 +28,7 @@ export function alignedIntervals(
     },
   );
   const moraOfPhone = alignment.phones.flatMap(({ phone, source }) =>
-    phone === "pause" ? [] : [parts[source]!.mora],
+    phone === "pause" ? [] : [partAt(source).mora],
   );
   return toIntervals(phones.filter(lasts), {
     morae,
@@ -38,6 +37,10 @@ export function alignedIntervals(
     marksLength: false,
     marksDevoicing: false,
   });
+}
+
+function isLengthened(morae: readonly Mora[], mora: number): boolean {
+  return morae[mora + 1]?.kind === "long";
 }
 
 /** A pause at the recording's edge may be empty; nothing else is. */

@@ -1,6 +1,6 @@
 import { readAccent } from "./accent.ts";
 import { kanaToMorae, type Mora } from "./kana.ts";
-import type { TextReading } from "./readingTypes.ts";
+import type { ReadWord, TextReading } from "./readingTypes.ts";
 import { wordOfMora as wordsOf } from "./words.ts";
 
 /** How an utterance is pronounced according to its dataset. */
@@ -11,6 +11,16 @@ export interface UtteranceReading {
   readonly accentOfMora: readonly (boolean | null)[] | null;
   /** `dataset`: written by the dataset's makers; `predicted`: made from the text with the dictionary. */
   readonly from: "dataset" | "predicted";
+  /** In order and apart from one another; none where the dataset gives the reading. */
+  readonly choices: readonly ReadingChoice[];
+}
+
+/** A word that the dictionary reads in other ways too; which one was spoken only the recording can tell. */
+export interface ReadingChoice {
+  /** Morae of the word in the reading: from `moraStart` up to, not including, `moraEnd`. */
+  readonly moraStart: number;
+  readonly moraEnd: number;
+  readonly others: readonly (readonly Mora[])[];
 }
 
 /** What an utterance's dataset says of its pronunciation. */
@@ -25,6 +35,8 @@ export interface UtteranceRead {
   readonly reading: UtteranceReading | null;
   /** Word, as written, of each mora of the reading; null where the text does not spell the reading. */
   readonly wordOfMora: readonly string[] | null;
+  /** Words of a reading that was made from the text, for when another of their readings was spoken. */
+  readonly words: readonly ReadWord[];
   readonly unread: readonly string[];
 }
 
@@ -41,28 +53,43 @@ export function readUtterance(
   const written = writtenReading(reading, accentReading);
   if (written !== null) {
     const wordOfMora = fromText === null ? null : wordsOf(fromText.words, written.morae);
-    return { reading: written, wordOfMora, unread: [] };
+    return { reading: written, wordOfMora, words: [], unread: [] };
   }
-  if (fromText === null) return { reading: null, wordOfMora: null, unread: [] };
+  if (fromText === null) return { reading: null, wordOfMora: null, words: [], unread: [] };
   const { kana, morae, words, unread } = fromText;
   if (unread.length > 0 || morae.length === 0)
-    return { reading: null, wordOfMora: null, unread: unread.map((stretch) => stretch.text) };
+    return { reading: null, wordOfMora: null, words: [], unread: unread.map((stretch) => stretch.text) };
   return {
-    reading: { kana, morae, accentOfMora: null, from: "predicted" },
+    reading: { kana, morae, accentOfMora: null, from: "predicted", choices: choicesOf(words) },
     wordOfMora: wordsOf(words, morae),
+    words,
     unread: [],
   };
+}
+
+/** A reading that begins with ー goes on with the word before: it is no choice of its own. */
+function choicesOf(words: readonly ReadWord[]): ReadingChoice[] {
+  return words.flatMap(({ reading, moraStart, moraEnd, alternatives }) => {
+    const others = [...new Set(alternatives)]
+      .filter((kana) => kana !== reading && !kana.startsWith("ー"))
+      .map((kana) => kanaToMorae(kana))
+      .filter(({ morae, unknown }) => morae.length > 0 && unknown.length === 0)
+      .map(({ morae }) => morae);
+    return others.length === 0 || moraEnd <= moraStart || reading.startsWith("ー")
+      ? []
+      : [{ moraStart, moraEnd, others }];
+  });
 }
 
 function writtenReading(reading: string | null, accentReading: string | null): UtteranceReading | null {
   if (accentReading !== null) {
     const { kana, morae, accented, accentPhrase } = readAccent(accentReading);
-    return { kana, morae, accentOfMora: accentOfMora(accented, accentPhrase), from: "dataset" };
+    return { kana, morae, accentOfMora: accentOfMora(accented, accentPhrase), from: "dataset", choices: [] };
   }
   if (reading === null) return null;
   const { morae, unknown } = kanaToMorae(reading);
   if (unknown.length > 0 || morae.length === 0) return null;
-  return { kana: reading, morae, accentOfMora: null, from: "dataset" };
+  return { kana: reading, morae, accentOfMora: null, from: "dataset", choices: [] };
 }
 
 function accentOfMora(accented: readonly boolean[], phraseOf: readonly number[]): (boolean | null)[] {

@@ -13,3 +13,10 @@ export function tempFolder(files: Readonly<Record<string, string | Uint8Array>> 
   }
   return folder;
 }
+
+/** A folder for all tests of one file; gone when the process ends. */
+export function keptFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), "morascope-"));
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}

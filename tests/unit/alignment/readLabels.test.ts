@@ -48,7 +48,12 @@ describe("readLabels(text, format)", () => {
     const context = (start: number, phone: string, a: string) =>
       `${start}00000 ${start + 1}00000 x^y-${phone}+a=b/A:${a}/B:xx-xx_xx`;
     const { phones } = readLabels(
-      [context(0, "a", "-1+1+3"), context(1, "m", "0+2+2"), context(2, "e", "1+3+1"), context(3, "o", "0+3+1")].join("\n"),
+      [
+        context(0, "a", "-1+1+3"),
+        context(1, "m", "0+2+2"),
+        context(2, "e", "1+3+1"),
+        context(3, "o", "0+3+1"),
+      ].join("\n"),
       "full-context",
     );
     expect(phones.map(({ phone, accented }) => [phone, accented])).toEqual([

@@ -47,7 +47,13 @@ describe("toIntervals(phones, context)", () => {
     ]);
     const satooya = labels("s a t o o y a");
     expect(brief(satooya, withReading(satooya, "サトオヤ")).map(([, length]) => length)).toEqual([
-      "single", "short", "single", "short", "short", "single", "short",
+      "single",
+      "short",
+      "single",
+      "short",
+      "short",
+      "single",
+      "short",
     ]);
   });
 
@@ -71,7 +77,14 @@ describe("toIntervals(phones, context)", () => {
 
   test("joins a closure with the consonant it lengthens and keeps where the closure ends", () => {
     const [, geminate, vowel] = toIntervals(labels("a q t a"), unknown);
-    expect(geminate).toMatchObject({ phone: "t", length: "geminate", startMs: 100, closureEndMs: 200, endMs: 300, mora: 1 });
+    expect(geminate).toMatchObject({
+      phone: "t",
+      length: "geminate",
+      startMs: 100,
+      closureEndMs: 200,
+      endMs: 300,
+      mora: 1,
+    });
     expect(vowel).toMatchObject({ phone: "a", mora: 2 });
   });
 
@@ -90,9 +103,9 @@ describe("toIntervals(phones, context)", () => {
   test("carries devoicing marks only of label sets that give them", () => {
     const phones = labels("s U k i");
     expect(toIntervals(phones, unknown).map(({ devoiced }) => devoiced)).toEqual([null, null, null, null]);
-    expect(toIntervals(phones, { ...unknown, marksDevoicing: true }).map(({ devoiced }) => devoiced)).toEqual([
-      null, true, null, false,
-    ]);
+    expect(toIntervals(phones, { ...unknown, marksDevoicing: true }).map(({ devoiced }) => devoiced)).toEqual(
+      [null, true, null, false],
+    );
   });
 
   test("covers the same time in the same order, whatever it joins", () => {

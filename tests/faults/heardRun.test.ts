@@ -1,0 +1,72 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { parse } from "csv-parse/sync";
+import { beforeAll, describe, expect, test } from "vitest";
+import { runPipeline } from "../../src/runPipeline.ts";
+import { readColumns } from "../../src/storage/readColumns.ts";
+import { demoSubset } from "../helpers/demoSubset.ts";
+import { runOptions } from "../helpers/runOptions.ts";
+import { keptFolder } from "../helpers/tempFolder.ts";
+
+/** Two demo speakers without labels; of the first, one pair of texts is exchanged and three recordings are bad. */
+describe("a run that has to find the boundaries itself", () => {
+  let problems: { utterance: string; rule: string; excluded: string; message: string }[];
+  let tokens: Record<string, unknown[]>;
+  let speaker: string[];
+
+  beforeAll(async () => {
+    const subset = demoSubset({ speakers: ["demo-01", "demo-03"], labels: false });
+    speaker = subset.ids.filter((id) => id.startsWith("demo-01"));
+    const [cut, silent, latin] = speaker.slice(3, 6) as [string, string, string];
+    const texts = new Map(subset.texts);
+    texts.set(speaker[7]!, subset.texts.get(speaker[16]!)!);
+    texts.set(speaker[16]!, subset.texts.get(speaker[7]!)!);
+    texts.set(latin, { text: "Zyxwv qrst を見た", reading: "" });
+    const folder = subset.write({
+      texts,
+      audio: new Map([
+        [cut, "cut"],
+        [silent, "silent"],
+      ]),
+    });
+    const out = keptFolder();
+    await runPipeline(runOptions([folder], out));
+    problems = parse(readFileSync(join(out, "problems.csv"), "utf8"), { columns: true });
+    tokens = await readColumns(join(out, "tokens.parquet"));
+  });
+
+  const rulesOf = (utterance: string) =>
+    problems.filter((row) => row.utterance === utterance && row.excluded === "true").map(({ rule }) => rule);
+  const measured = () => new Set(tokens.utterance);
+
+  test("measures what is sound, with times by its own aligner and devoicing from the audio", () => {
+    expect(measured().size).toBeGreaterThan(60);
+    expect(new Set(tokens.labelSet)).toEqual(new Set(["aligned"]));
+    expect(new Set(tokens.timeBasis)).toEqual(new Set(["aligned"]));
+    expect(new Set(tokens.devoicedBasis!.map((basis) => basis ?? "none"))).toEqual(
+      new Set(["measured", "none"]),
+    );
+  });
+
+  test("sets aside both recordings whose texts were exchanged, and says why", () => {
+    for (const id of [speaker[7]!, speaker[16]!]) {
+      expect(rulesOf(id).some((rule) => rule.startsWith("recording-"))).toBe(true);
+      expect(measured().has(id)).toBe(false);
+    }
+  });
+
+  test("names a recording that is cut short instead of taking it for faster speech", () => {
+    expect(rulesOf(speaker[3]!)).toContain("audio-truncated");
+    expect(measured().has(speaker[3]!)).toBe(false);
+  });
+
+  test("does not find the text in silence", () => {
+    expect(problems.some(({ utterance }) => utterance === speaker[4])).toBe(true);
+    expect(measured().has(speaker[4]!)).toBe(false);
+  });
+
+  test("reports a text without a reading and never guesses it", () => {
+    expect(rulesOf(speaker[5]!)).toEqual(["text-without-reading"]);
+    expect(measured().has(speaker[5]!)).toBe(false);
+  });
+});
