@@ -5,7 +5,7 @@ import { judgeableRules } from "./shippedRules.ts";
 import { simulateRule, type Truth } from "./simulateRule.ts";
 
 // A small version of tests/bench/verdicts.bench.ts, which draws 200 corpora a rule.
-const draws = 3;
+const draws = 2;
 const rules = await judgeableRules();
 
 function judgedRightly(truth: Truth, wanted: string): number {
