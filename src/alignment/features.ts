@@ -68,12 +68,16 @@ function framePowers(samples: Float32Array, frames: number) {
   const one = new Float64Array(channels);
   for (let t = 0; t < frames; t++) {
     const start = t * hop + (hop - windowSamples) / 2;
-    let previous = start > 0 ? samples[start - 1]! : 0;
-    for (let i = 0; i < windowSamples; i++) {
-      const at = start + i;
-      const sample = at >= 0 && at < samples.length ? samples[at]! : 0;
-      fft.input[i] = (sample - emphasis * previous) * window[i]!;
-      previous = sample;
+    if (start > 0 && start + windowSamples <= samples.length) {
+      for (let i = 0, at = start; i < windowSamples; i++, at++)
+        fft.input[i] = (samples[at]! - emphasis * samples[at - 1]!) * window[i]!;
+    } else {
+      let previous = start > 0 ? samples[start - 1]! : 0;
+      for (let i = 0; i < windowSamples; i++) {
+        const sample = samples[start + i] ?? 0;
+        fft.input[i] = (sample - emphasis * previous) * window[i]!;
+        previous = sample;
+      }
     }
     const power = fft.power();
     let sum = 0;

@@ -1,13 +1,13 @@
 import { makeWindow } from "./window.ts";
 
 /**
- * Every `factor`-th sample after a Hann-windowed sinc low-pass of 16·`factor` + 1 taps with its −6 dB point at 90 %
+ * Every `factor`-th sample after a Hann-windowed sinc low-pass of 12·`factor` + 1 taps with its −6 dB point at 90 %
  * of the new half rate. For analysis of low bands only; recordings themselves are resampled by a library.
  * Sample i of the result stands at sample i·factor of the input.
  */
 export function decimate(samples: Float32Array, factor: number): Float32Array {
   if (factor === 1) return samples;
-  const half = 8 * factor;
+  const half = 6 * factor;
   const taps = makeWindow("hann", 2 * half + 1, "symmetric");
   let sum = 0;
   for (let i = -half; i <= half; i++) {
@@ -17,12 +17,12 @@ export function decimate(samples: Float32Array, factor: number): Float32Array {
   }
   for (let i = 0; i < taps.length; i++) taps[i]! /= sum;
   const out = new Float32Array(Math.ceil(samples.length / factor));
-  for (let o = 0; o < out.length; o++) {
-    const centre = o * factor;
-    const from = Math.max(0, centre - half);
-    const to = Math.min(samples.length - 1, centre + half);
-    let total = 0;
-    for (let i = from, tap = from - centre + half; i <= to; i++, tap++) total += taps[tap]! * samples[i]!;
+  const padded = new Float64Array(samples.length + 2 * half + factor);
+  padded.set(samples, half);
+  const middle = taps[half]!;
+  for (let o = 0, centre = half; o < out.length; o++, centre += factor) {
+    let total = middle * padded[centre]!;
+    for (let i = 1; i <= half; i++) total += taps[half + i]! * (padded[centre - i]! + padded[centre + i]!);
     out[o] = total;
   }
   return out;
