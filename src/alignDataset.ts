@@ -1,31 +1,28 @@
 import { join } from "node:path";
 import { alignedIntervals } from "./alignment/alignedIntervals.ts";
 import { type Alignment, alignUtterance } from "./alignment/alignUtterance.ts";
+import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
+import {
+  applyCalibration,
+  type BoundaryCalibration,
+  calibrateBoundaries,
+} from "./alignment/calibrateBoundaries.ts";
 import { chooseTrainingSample } from "./alignment/chooseTrainingSample.ts";
-import { extractFeatures, type Features } from "./alignment/features.ts";
+import type { Features } from "./alignment/features.ts";
 import { makePhoneGraph } from "./alignment/graph.ts";
 import type { Interval } from "./alignment/interval.ts";
 import { defaultMatchLimits, judgeMatches } from "./alignment/judgeMatches.ts";
-import { addToSpeaker, createSpeakerMoments } from "./alignment/observations.ts";
 import { type ReadingParts, readingParts, type SpokenReading } from "./alignment/readingParts.ts";
 import { trainModel } from "./alignment/trainModel.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
-import type { LabelSetCard, Problem, Utterance } from "./datasets/types.ts";
+import type { LabelSetCard, Problem } from "./datasets/types.ts";
+import { type Heard, hear, recordingProblem, report } from "./hearDataset.ts";
 import { alignmentNote, recordingTooShortFor, textDiffers } from "./messages/hearing.ts";
 import type { UtteranceReading } from "./phonology/readUtterance.ts";
 import type { OnProgress } from "./progress.ts";
 import type { ReadResult } from "./readUtterances.ts";
-import { type Moments, type Normalisation, normalisationFrom } from "./signals/normalise.ts";
+import { type Normalisation, normalisationFrom } from "./signals/normalise.ts";
 import { DiskList } from "./storage/diskList.ts";
-import { recordingReader, refusalOf } from "./storage/openRecording.ts";
-
-/** An utterance to align: its place in the list of results, and what its recording sounds like. */
-interface Heard {
-  readonly place: number;
-  readonly features: number;
-  readonly speaker: string;
-  readonly durationMs: number;
-}
 
 export interface AlignedDataset {
   /** The label set that the aligner made; null when there was nothing to align. */
@@ -41,6 +38,13 @@ export interface AlignedUtterance {
   readonly morae: SpokenReading["morae"];
 }
 
+/** Utterances by their places in the list of results. */
+export interface ToAlign {
+  readonly unlabelled: readonly number[];
+  /** Labels placed by people, of utterances that are heard too. */
+  readonly handLabelled: ReadonlyMap<number, readonly ReferencePhone[]>;
+}
+
 export interface AlignOptions {
   /** Folder for what does not fit into memory. */
   readonly work: string;
@@ -54,15 +58,16 @@ export const alignedSetId = "aligned";
 /**
  * Finds the boundaries of utterances that have a recording and a reading but no labels: learns how the sounds of this
  * very dataset sound, aligns every utterance, and sets aside those whose recording does not fit their text.
- * `places` are the utterances' places in `results`.
+ * Utterances labelled by hand help to learn, and tell how far our boundaries lie from where people put them.
  */
 export async function alignDataset(
   dataset: OpenDataset,
   results: DiskList<ReadResult>,
-  places: readonly number[],
+  { unlabelled, handLabelled }: ToAlign,
   options: AlignOptions,
 ): Promise<AlignedDataset> {
   const { onProgress } = options;
+  const places = [...unlabelled, ...handLabelled.keys()].sort((a, b) => a - b);
   const { id } = dataset.card;
   const problems: Problem[] = [];
   const features = new DiskList<Features>(join(options.work, `${id}.features`));
@@ -86,17 +91,21 @@ export async function alignDataset(
       if (i % 20 === 0) await report(onProgress, `Aligning ${id}`, i, heard.length);
       const graph = makePhoneGraph(partsOf(place).parts);
       const alignment = alignUtterance(model, features.get(at), graph, normalisations.get(speaker)!);
-      if (alignment === null) problems.push(problem(results.get(place).utterance, recordingTooShortFor()));
+      if (alignment === null)
+        problems.push(recordingProblem(results.get(place).utterance, recordingTooShortFor()));
       else aligned.set(place, alignments.add(alignment));
     }
     await report(onProgress, `Aligning ${id}`, heard.length, heard.length);
     for (const place of mismatches(aligned, alignments, results, problems)) aligned.delete(place);
+    const calibration = calibrate(aligned, alignments, handLabelled);
+    for (const place of handLabelled.keys()) aligned.delete(place);
     return {
-      labelSet: labelSetCard(aligned.size, alignmentNote(heard)),
+      labelSet: labelSetCard(aligned.size, alignmentNote(heard, calibration?.boundaries ?? null)),
       alignedAt: (place) => {
         const at = aligned.get(place);
         if (at === undefined) return null;
-        const alignment = alignments.get(at);
+        const found = alignments.get(at);
+        const alignment = calibration === null ? found : applyCalibration(found, calibration);
         const spoken = partsOf(place).resolve(alignment.phones.map(({ source }) => source));
         const { accentOfMora } = readingAt(results, place);
         return { intervals: alignedIntervals(alignment, spoken, accentOfMora), morae: spoken.morae };
@@ -108,42 +117,6 @@ export async function alignDataset(
     close();
     throw error;
   }
-}
-
-async function hear(
-  dataset: OpenDataset,
-  results: DiskList<ReadResult>,
-  places: readonly number[],
-  features: DiskList<Features>,
-  problems: Problem[],
-  onProgress: OnProgress,
-): Promise<{ heard: Heard[]; moments: Map<string, Moments> }> {
-  const heard: Heard[] = [];
-  const moments = new Map<string, Moments>();
-  const record = recordingReader(dataset.tree);
-  for (const [i, place] of places.entries()) {
-    if (i % 10 === 0) await report(onProgress, `Listening to ${dataset.card.id}`, i, places.length);
-    const { utterance } = results.get(place);
-    try {
-      const { samples } = await record(utterance);
-      const found = extractFeatures(samples);
-      const sums = moments.get(utterance.speaker) ?? createSpeakerMoments();
-      moments.set(utterance.speaker, sums);
-      addToSpeaker(sums, found);
-      heard.push({
-        place,
-        features: features.add(found),
-        speaker: utterance.speaker,
-        durationMs: found.durationMs,
-      });
-    } catch (error) {
-      const refusal = refusalOf(error);
-      if (refusal === null) throw error;
-      problems.push(problem(utterance, refusal));
-    }
-  }
-  await report(onProgress, `Listening to ${dataset.card.id}`, places.length, places.length);
-  return { heard, moments };
 }
 
 async function learn(
@@ -188,41 +161,31 @@ function mismatches(
       defaultMatchLimits,
       matches[i]!.worst,
     );
-    problems.push(problem(results.get(place).utterance, wording));
+    problems.push(recordingProblem(results.get(place).utterance, wording));
     return true;
   });
 }
 
+/** Fewer hand-placed boundaries than this say too little of where people put them: about half a minute of speech. */
+const leastBoundaries = 200;
+
+/** Offsets of our boundaries from those that people placed; null when there are too few of them. */
+function calibrate(
+  aligned: ReadonlyMap<number, number>,
+  alignments: DiskList<Alignment>,
+  handLabelled: ToAlign["handLabelled"],
+): BoundaryCalibration | null {
+  const pairs = [...handLabelled].flatMap(([place, labels]) => {
+    const at = aligned.get(place);
+    return at === undefined ? [] : [{ alignment: alignments.get(at), labels }];
+  });
+  if (pairs.length === 0) return null;
+  const calibration = calibrateBoundaries(pairs);
+  return calibration.boundaries < leastBoundaries ? null : calibration;
+}
+
 function readingAt(results: DiskList<ReadResult>, place: number): UtteranceReading {
   return results.get(place).read.reading!;
-}
-
-function problem(
-  { dataset, id, audio, file, line }: Utterance,
-  wording: { rule: string; message: string; wayOut: string },
-): Problem {
-  const { rule, message, wayOut } = wording;
-  return {
-    dataset,
-    utterance: id,
-    file: audio ?? file,
-    line: audio === null ? line : null,
-    rule,
-    message,
-    wayOut,
-    excluded: true,
-  };
-}
-
-async function report(
-  onProgress: OnProgress,
-  task: string,
-  done: number,
-  total: number,
-  unit = "recordings",
-): Promise<void> {
-  onProgress({ task, done, total, unit });
-  await new Promise(setImmediate);
 }
 
 function labelSetCard(utterances: number, note: string): LabelSetCard {

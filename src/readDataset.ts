@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { type AlignedDataset, alignDataset } from "./alignDataset.ts";
+import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
 import type { Interval } from "./alignment/interval.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
@@ -55,17 +56,21 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
   try {
     const reading = { loadReader, texts: "all", task: `Reading ${card.id}`, onProgress } as const;
     const unlabelled: number[] = [];
+    const handLabelled = new Map<number, ReferencePhone[]>();
     for await (const result of readUtterances(dataset, reading)) {
       problems.push(...result.problems);
       phones += result.labelled.reduce((sum, set) => sum + set.phones, 0);
       if (heard) {
         const place = results.add(result);
         if (needsAlignment(result)) unlabelled.push(place);
+        const byHand = labelsByHand(result);
+        if (byHand !== null) handLabelled.set(place, byHand);
       } else writeUtterance(writer, result, labelledSets(result), null);
     }
     if (!heard) return { card, problems, phones };
 
-    if (unlabelled.length > 0) aligned = await alignDataset(dataset, results, unlabelled, options);
+    if (unlabelled.length > 0)
+      aligned = await alignDataset(dataset, results, { unlabelled, handLabelled }, options);
     problems.push(...(aligned?.problems ?? []));
     const timedAt = (place: number): { result: ReadResult; timed: TimedSet[] } => {
       const result = results.get(place);
@@ -116,6 +121,25 @@ function labelledSets({ labelled }: ReadResult): TimedSet[] {
 function needsAlignment({ utterance, read, labelled }: ReadResult): boolean {
   const usable = labelled.some(({ intervals }) => intervals.length > 0);
   return utterance.audio !== null && read.reading !== null && !usable && utterance.labels.length === 0;
+}
+
+/** Labels with times that people placed, of an utterance that could be aligned too. */
+function labelsByHand({ utterance, read, labelled }: ReadResult): ReferencePhone[] | null {
+  if (utterance.audio === null || read.reading === null) return null;
+  const set = labelled.find(
+    ({ labelSet, readingFits }) => labelSet.timeBasis === "annotated" && readingFits === true,
+  );
+  return set === undefined ? null : set.intervals.flatMap(referencePhones);
+}
+
+/** A geminate as its closure and the consonant after it, as the aligner has them. */
+function referencePhones({ phone, startMs, endMs, closureEndMs, devoiced }: Interval): ReferencePhone[] {
+  const whole = { phone, devoiced: devoiced === true, startMs, endMs };
+  if (closureEndMs === null) return [whole];
+  return [
+    { ...whole, phone: "cl", endMs: closureEndMs },
+    { ...whole, startMs: closureEndMs },
+  ];
 }
 
 function alignedSet(aligned: AlignedDataset | null, place: number): TimedSet[] {

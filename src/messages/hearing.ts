@@ -32,9 +32,11 @@ export function textDiffers(
 }
 
 /** What a dataset's card says of boundaries that were found here. */
-export function alignmentNote(heard: readonly { durationMs: number }[]): string {
+export function alignmentNote(heard: readonly { durationMs: number }[], calibratedOn: number | null): string {
   const minutes = heard.reduce((sum, { durationMs }) => sum + durationMs, 0) / 60_000;
-  return `Boundaries were placed by this project's aligner, which learnt the sounds from these recordings themselves (${minutes.toFixed(1)} minutes).`;
+  const learnt = `Boundaries were placed by this project's aligner, which learnt the sounds from these recordings themselves (${minutes.toFixed(1)} minutes).`;
+  if (calibratedOn === null) return learnt;
+  return `${learnt} Their usual distance from ${calibratedOn.toLocaleString("en")} boundaries placed by hand was taken off.`;
 }
 
 export function recordingTooNoisy(): Wording {
