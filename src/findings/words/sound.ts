@@ -123,11 +123,11 @@ const continues: Readonly<Record<Vowel, string>> = { a: "a", i: "i", u: "u", e: 
  */
 export function spellingKey(sound: Sound): string {
   let key = "";
-  let previous: Vowel | null = null;
+  let previous = null as Vowel | null;
   for (const unit of sound) {
     const phones = phonesOfUnit(unit);
     const alone = phones.length === 1 ? vowelOfUnit(unit) : null;
-    const joins = alone !== null && previous !== null && continues[previous].includes(alone);
+    const joins: boolean = alone !== null && previous !== null && continues[previous].includes(alone);
     key += joins ? longUnit : unit;
     if (unit !== longUnit) previous = joins ? previous : vowelOfUnit(unit);
   }
