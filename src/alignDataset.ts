@@ -12,7 +12,9 @@ import type { Features } from "./alignment/features.ts";
 import { makePhoneGraph } from "./alignment/graph.ts";
 import type { Interval } from "./alignment/interval.ts";
 import { defaultMatchLimits, judgeMatches } from "./alignment/judgeMatches.ts";
+import type { AcousticModel } from "./alignment/model.ts";
 import { type ReadingParts, readingParts, type SpokenReading } from "./alignment/readingParts.ts";
+import { parseModel, serialiseModel } from "./alignment/serialiseModel.ts";
 import { trainModel } from "./alignment/trainModel.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { LabelSetCard, Problem } from "./datasets/types.ts";
@@ -22,6 +24,7 @@ import type { UtteranceReading } from "./phonology/readUtterance.ts";
 import type { OnProgress } from "./progress.ts";
 import type { ReadResult } from "./readUtterances.ts";
 import { type Normalisation, normalisationFrom } from "./signals/normalise.ts";
+import { ContentCache, contentKey } from "./storage/contentCache.ts";
 import { DiskList } from "./storage/diskList.ts";
 
 export interface AlignedDataset {
@@ -48,6 +51,8 @@ export interface ToAlign {
 export interface AlignOptions {
   /** Folder for what does not fit into memory. */
   readonly work: string;
+  /** Folder of what earlier runs worked out. */
+  readonly cache: string;
   readonly seed: number;
   readonly onProgress: OnProgress;
 }
@@ -77,7 +82,15 @@ export async function alignDataset(
     alignments.close();
   };
   try {
-    const { heard, moments } = await hear(dataset, results, places, features, problems, onProgress);
+    const { heard, moments } = await hear(
+      dataset,
+      results,
+      places,
+      features,
+      problems,
+      new ContentCache(options.cache),
+      onProgress,
+    );
     if (heard.length === 0) return { labelSet: null, alignedAt: () => null, problems, close };
     const normalisations = new Map([...moments].map(([speaker, sums]) => [speaker, normalisationFrom(sums)]));
     const partsOf = (place: number): ReadingParts => {
@@ -125,21 +138,34 @@ async function learn(
   features: DiskList<Features>,
   partsOf: (place: number) => ReadingParts,
   normalisations: ReadonlyMap<string, Normalisation>,
-  { seed, onProgress }: AlignOptions,
+  { seed, cache: folder, onProgress }: AlignOptions,
 ) {
   await report(onProgress, `Learning the sounds of ${id}`, 0, 1, "step");
-  const { model } = trainModel(
-    chooseTrainingSample(heard, { seed }).map((i) => {
-      const { place, features: at, speaker } = heard[i]!;
-      return {
-        features: features.get(at),
-        graph: makePhoneGraph(partsOf(place).parts),
-        normalisation: normalisations.get(speaker)!,
-      };
-    }),
-  );
+  const sample = chooseTrainingSample(heard, { seed }).map((i) => heard[i]!);
+  const cache = new ContentCache(folder);
+  const parts = sample.map(({ place }) => JSON.stringify(partsOf(place).parts));
+  const everyone = heard.map(({ key, speaker }) => `${speaker} ${key}`);
+  const key = contentKey("model", ...sample.map((one) => one.key), ...parts, ...everyone);
+  const kept = cache.get<string>(key);
+  const model =
+    kept === null ? train(sample, features, partsOf, normalisations) : parseModel(kept, "the cached model");
+  if (kept === null) cache.set(key, serialiseModel(model));
   await report(onProgress, `Learning the sounds of ${id}`, 1, 1, "step");
   return model;
+}
+
+function train(
+  sample: readonly Heard[],
+  features: DiskList<Features>,
+  partsOf: (place: number) => ReadingParts,
+  normalisations: ReadonlyMap<string, Normalisation>,
+): AcousticModel {
+  const corpus = sample.map(({ place, features: at, speaker }) => ({
+    features: features.get(at),
+    graph: makePhoneGraph(partsOf(place).parts),
+    normalisation: normalisations.get(speaker)!,
+  }));
+  return trainModel(corpus).model;
 }
 
 /** Places of the utterances whose recording does not fit their text; each is listed with the worst stretch. */

@@ -5,6 +5,7 @@ import type { Problem, Utterance } from "./datasets/types.ts";
 import type { OnProgress } from "./progress.ts";
 import type { ReadResult } from "./readUtterances.ts";
 import type { Moments } from "./signals/normalise.ts";
+import { type ContentCache, codeVersion, contentKey } from "./storage/contentCache.ts";
 import type { DiskList } from "./storage/diskList.ts";
 import { recordingReader, refusalOf } from "./storage/openRecording.ts";
 
@@ -15,7 +16,12 @@ export interface Heard {
   readonly features: number;
   readonly speaker: string;
   readonly durationMs: number;
+  /** Stands for the recording's content and the code that heard it. */
+  readonly key: string;
 }
+
+/** Code that features depend on. */
+const hearingCode = ["alignment", "signals", "storage"] as const;
 
 /** Turns the recordings at `places` into features, and sums them up by speaker. What cannot be read is listed. */
 export async function hear(
@@ -24,17 +30,21 @@ export async function hear(
   places: readonly number[],
   features: DiskList<Features>,
   problems: Problem[],
+  cache: ContentCache,
   onProgress: OnProgress,
 ): Promise<{ heard: Heard[]; moments: Map<string, Moments> }> {
   const heard: Heard[] = [];
   const moments = new Map<string, Moments>();
   const record = recordingReader(dataset.tree);
+  const code = codeVersion(hearingCode);
   for (const [i, place] of places.entries()) {
     if (i % 10 === 0) await report(onProgress, `Listening to ${dataset.card.id}`, i, places.length);
     const { utterance } = results.get(place);
     try {
-      const { samples } = await record(utterance);
-      const found = extractFeatures(samples);
+      const key = recordingKey(dataset, utterance, code);
+      const kept = cache.get<Features>(key);
+      const found = kept ?? extractFeatures((await record(utterance)).samples);
+      if (kept === null) cache.set(key, found);
       const sums = moments.get(utterance.speaker) ?? createSpeakerMoments();
       moments.set(utterance.speaker, sums);
       addToSpeaker(sums, found);
@@ -43,6 +53,7 @@ export async function hear(
         features: features.add(found),
         speaker: utterance.speaker,
         durationMs: found.durationMs,
+        key,
       });
     } catch (error) {
       const refusal = refusalOf(error);
@@ -52,6 +63,14 @@ export async function hear(
   }
   await report(onProgress, `Listening to ${dataset.card.id}`, places.length, places.length);
   return { heard, moments };
+}
+
+function recordingKey(
+  { tree }: OpenDataset,
+  { audio, audioStartSec, audioEndSec }: Utterance,
+  code: string,
+): string {
+  return contentKey("features", code, tree.read(audio!), String(audioStartSec), String(audioEndSec));
 }
 
 /** An utterance that is left out because of its recording. */

@@ -19,6 +19,8 @@ export interface ReadDatasetOptions {
   readonly writer: ResultsWriter;
   /** Folder for what does not fit into memory. */
   readonly work: string;
+  /** Folder of what earlier runs worked out. */
+  readonly cache: string;
   readonly loadReader: LoadReader;
   readonly seed: number;
   readonly onProgress: OnProgress;

@@ -88,7 +88,14 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
         if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
         folderOf.set(id, source.folder);
         const { loadReader, seed, onProgress } = options;
-        const read = await readDataset(dataset, { writer, work: results.work, loadReader, seed, onProgress });
+        const read = await readDataset(dataset, {
+          writer,
+          work: results.work,
+          cache: results.cache,
+          loadReader,
+          seed,
+          onProgress,
+        });
         cards.push(read.card);
         problems.push(...dataset.problems, ...read.problems);
         phones += read.phones;

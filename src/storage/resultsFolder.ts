@@ -19,12 +19,15 @@ export const resultFiles = {
 export type ResultFile = keyof typeof resultFiles;
 
 const workFolder = ".work";
+const cacheFolder = ".cache";
 const marker = ".morascope-results";
 
 export interface ResultsFolder {
   readonly path: (file: ResultFile) => string;
   /** Scratch space inside the results folder, for one run. */
   readonly work: string;
+  /** What later runs into the same folder need not work out again. */
+  readonly cache: string;
   readonly close: () => Promise<void>;
 }
 
@@ -41,6 +44,7 @@ export async function openResultsFolder(folder: string, markerText: string): Pro
   return {
     path: (file) => join(folder, resultFiles[file]),
     work,
+    cache: join(folder, cacheFolder),
     close: () => rm(work, { recursive: true, force: true }),
   };
 }
