@@ -4,7 +4,9 @@ import { judgeableRules } from "../unit/findings/rules/shippedRules.ts";
 import { type Size, simulateRule, type Truth } from "../unit/findings/rules/simulateRule.ts";
 
 // Draws corpora built to satisfy or to break each rule that cells can judge, and prints the share judged rightly.
-// Goals: 95 % with 20 speakers; with one speaker and 30 tokens, 95 % "too little evidence". Seeded, so that it repeats.
+// Goals: 95 % with 20 speakers; with one speaker and 30 tokens, 95 % "too little evidence". The last column draws from
+// the very edge of what counts as holding, and prints how often the rule is borne out all the same: 2.5 % would be an
+// interval that keeps its level. Seeded, so that it repeats.
 
 const draws = Number(process.env.DRAWS ?? 200);
 const random = seededRandom(2);
@@ -23,9 +25,10 @@ function share(rule: (typeof rules)[number], truth: Truth, size: Size, wanted: s
 const percent = (part: number) => `${(100 * part).toFixed(1)} %`.padStart(9);
 console.log(`Verdicts on corpora with a known truth, ${draws} draws each.`);
 console.log(
-  `${"".padEnd(38)}${"satisfies".padStart(9)}${"breaks".padStart(9)}${"too few".padStart(9)}  others`,
+  `${"".padEnd(38)}${"satisfies".padStart(9)}${"breaks".padStart(9)}${"too few".padStart(9)}${"edge".padStart(9)}  others`,
 );
 let worst = 1;
+const edges: number[] = [];
 for (const rule of rules) {
   const large = { speakers: 20, tokens: 60 };
   const small = { speakers: 1, tokens: rule.contrast.kind === "rate" ? 30 : 15 };
@@ -36,8 +39,12 @@ for (const rule of rules) {
   ];
   worst = Math.min(worst, ...found.map(({ right }) => right));
   const others = found.flatMap(({ others: some }) => [...some].map(([name, count]) => `${name} ${count}`));
+  const edge = share(rule, "edge", large, "borne out").right;
+  edges.push(edge);
   console.log(
-    `${rule.id.padEnd(38)}${found.map(({ right }) => percent(right)).join("")}  ${others.join(", ")}`,
+    `${rule.id.padEnd(38)}${found.map(({ right }) => percent(right)).join("")}${percent(edge)}  ${others.join(", ")}`,
   );
 }
 console.log(`Worst: ${percent(worst).trim()} (goal: 95 %)`);
+const mean = edges.reduce((sum, edge) => sum + edge, 0) / edges.length;
+console.log(`Borne out on the edge: ${percent(mean).trim()} on average`);

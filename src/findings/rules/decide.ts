@@ -7,7 +7,10 @@ import type { Verdict } from "./verdict.ts";
  */
 export const notableShare = 0.1;
 
-/** Shares, 0 to 1, of environments' tokens or of judged speakers that hold or go against the rule for certain. */
+/** One speaker who differs is an exception to be named, not a part of the speakers. */
+export const fewestSpeakers = 2;
+
+/** Shares, 0 to 1, of environments' tokens or of all speakers that hold or go against the rule for certain. */
 export interface Shares {
   readonly holding: number;
   readonly contrary: number;

@@ -4,7 +4,7 @@ import type { Dim } from "../../estimates/dimensions.ts";
 import { partition } from "../../estimates/partition.ts";
 import { selectCells } from "../../estimates/selection.ts";
 import * as messages from "../../messages/rules.ts";
-import { decide } from "./decide.ts";
+import { decide, fewestSpeakers } from "./decide.ts";
 import {
   basisKey,
   extremes,
@@ -98,8 +98,10 @@ function judged(
     holding: shareOf(places, ofCorpus(environments), ({ place }) => place === "holds"),
     contrary: shareOf(places, ofCorpus(environments), isContrary),
   };
-  const count = (wanted: (part: (typeof people)[number]) => boolean) =>
-    people.length === 0 ? 0 : people.filter(wanted).length / people.length;
+  const count = (wanted: (part: (typeof people)[number]) => boolean) => {
+    const found = people.filter(wanted).length;
+    return found < fewestSpeakers ? 0 : found / reading.speakers;
+  };
   const ofPeople = { holding: count(({ place }) => place === "holds"), contrary: count(isContrary) };
   return finished(rule, {
     ...head,

@@ -6,8 +6,8 @@ import { expandSelector } from "../../../../src/phonology/phoneClasses.ts";
 import type { SeededRandom } from "../../../../src/statistics/seededRandom.ts";
 import { plainToken } from "../../estimates/sampleTokens.ts";
 
-/** What the invented corpus is built to do. */
-export type Truth = "satisfies" | "breaks";
+/** What the invented corpus is built to do; on the edge, the true value is the limit between holding and not. */
+export type Truth = "satisfies" | "breaks" | "edge";
 
 export interface Size {
   readonly speakers: number;
@@ -18,7 +18,7 @@ export interface Size {
 /** Speakers differ: their rates on the logit scale, their ratios and their tempo on the log scale. */
 const spread = { logit: 0.4, logRatio: 0.05, logTempo: 0.2, logToken: 0.35 };
 
-/** An invented corpus whose true value lies well inside the rule's region, or well outside it. */
+/** An invented corpus whose true value lies well inside the rule's region, well outside it, or on its edge. */
 export function simulateRule(rule: JudgedRule, truth: Truth, size: Size, random: SeededRandom): Cells {
   const { contrast } = rule;
   const value = trueValue(rule, truth);
@@ -62,6 +62,10 @@ export function simulateRule(rule: JudgedRule, truth: Truth, size: Size, random:
 }
 
 function trueValue({ contrast, holds }: JudgedRule, truth: Truth): number {
+  if (truth === "edge")
+    return holds.when === "between"
+      ? holds.from
+      : holds.value * (holds.when === "about" ? 1 + holds.margin : 1);
   const good = truth === "satisfies";
   if (holds.when === "between") return good ? Math.sqrt(holds.from * holds.to) : holds.to * 1.25;
   if (holds.when === "about") return good ? holds.value : holds.value * (1 + holds.margin) * 1.25;

@@ -28,6 +28,10 @@ test("judgeRule contradicts at least 95 % of corpora of 20 speakers built to bre
   expect(judgedRightly("breaks", "contradicted")).toBeGreaterThanOrEqual(0.95);
 });
 
+test("judgeRule seldom bears out a rule whose true value lies on the edge of what counts", () => {
+  expect(judgedRightly("edge", "borne out")).toBeLessThanOrEqual(0.1);
+});
+
 test("judgeRule finds too little evidence in 30 tokens of one speaker, whatever they show", () => {
   const random = seededRandom(7);
   for (const rule of rules)
