@@ -1,6 +1,12 @@
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
-import { compareRates, type NamedRate, rateBasis, type Subject } from "../../src/findings/sentences/rates.ts";
+import {
+  compareRates,
+  type NamedRate,
+  rateBasis,
+  ruleCount,
+  type Subject,
+} from "../../src/findings/sentences/rates.ts";
 import { soundName } from "../../src/findings/soundNames.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
@@ -42,16 +48,19 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
     const rows = rates.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
     const finding = compareRates(rows, subjectOf(choices));
     const label = comparisons.find(({ value }) => value === by)!.label;
+    const shown = rows.some(({ row }) => row.estimate !== null);
+    const byRule = rows
+      .filter(({ row }) => row.scope === "rule")
+      .map(({ name, row }) => ruleCount(name, row));
     return figure({
       id: "devoicing-rates",
       question: `How often is the vowel devoiced, by ${label}?`,
       finding: rows.length === 0 ? (rates.notes[0] ?? finding) : finding,
-      picture:
-        rows.length === 0
-          ? null
-          : intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding }),
+      picture: shown
+        ? intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding })
+        : null,
       basis: rateBasis(rows),
-      remarks: rows.length === 0 ? rates.notes.slice(1) : rates.notes,
+      remarks: [...(shown ? [] : byRule), ...(rows.length === 0 ? rates.notes.slice(1) : rates.notes)],
       numbers: rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label)),
     });
   });

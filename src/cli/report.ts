@@ -1,19 +1,8 @@
 import type { Command } from "commander";
-import { audioFolderUnclear, siteBuilt } from "../messages/publish.ts";
-import { UserError } from "../messages/userError.ts";
+import { siteBuilt } from "../messages/publish.ts";
 import { buildSite } from "../publish/buildSite.ts";
-import type { AudioFolders } from "../publish/clips.ts";
+import { audioFolders } from "./audioFolders.ts";
 import { progressLine } from "./progress.ts";
-
-function audioFolders(texts: readonly string[]): AudioFolders {
-  return Object.fromEntries(
-    texts.map((text) => {
-      const found = /^([a-z0-9-]+)=(.+)$/.exec(text);
-      if (found === null) throw new UserError(audioFolderUnclear(text));
-      return [found[1]!, found[2]!];
-    }),
-  );
-}
 
 export function registerReport(program: Command): void {
   program

@@ -37,6 +37,7 @@ describe.each(sitePages)("page $file", ({ file }) => {
     const grave = findings.filter(({ impact }) => impact === "serious" || impact === "critical");
     expect(grave.map(({ id, nodes }) => `${id}: ${nodes[0]?.html} ${nodes[0]?.failureSummary}`)).toEqual([]);
 
+    for (const summary of await page.locator("main summary").all()) await summary.click();
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow, "the page scrolls sideways").toBeLessThanOrEqual(0);
     expect(await page.locator(".observablehq--error").count(), "error boxes").toBe(0);

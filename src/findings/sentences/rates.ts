@@ -42,6 +42,11 @@ export function rateSentence({ words, plural }: Subject, row: RateRow): string {
 /** Fewest vowels for a rate to be ranked among others. */
 const enoughVowels = 10;
 
+/** What a text rule marks, in a list: counts, no share. */
+export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {
+  return `${name}: the rule marks ${formatCount(devoiced)} of ${formatAmount(tokens, "vowel")}.`;
+}
+
 /**
  * What several rates say beside one another: which is highest and lowest when their intervals stay apart, else that
  * the corpus does not tell them apart. The comparison is of separate intervals, so it errs on the side of "no difference".

@@ -3,6 +3,7 @@ import {
   compareRates,
   rateBasis,
   rateSentence,
+  ruleCount,
   speakerRatesSentence,
 } from "../../../../src/findings/sentences/rates.ts";
 import { rateRow, ruleRow } from "../rows.ts";
@@ -85,6 +86,10 @@ describe("compareRates", () => {
   test("of nothing says that nothing matches", () => {
     expect(compareRates([], vowels)).toContain("Nothing in this corpus matches");
   });
+});
+
+test("ruleCount gives counts and no share", () => {
+  expect(ruleCount("i", ruleRow())).toBe("i: the rule marks 80 of 100 vowels.");
 });
 
 describe("rateBasis", () => {
