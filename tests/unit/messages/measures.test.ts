@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { recordingTooNoisy, wordingsFor } from "../../../src/messages/measures.ts";
 
-const limits = { noisyBelowDb: 18, tooNoisyBelowDb: 11, clippedAbove: 0.001 };
+const limits = { noisyBelowDb: 22, tooNoisyBelowDb: 12, clippedAbove: 0.001 };
 const good = { verdict: "good", voiceAboveBackgroundDb: 40, clippedShare: 0, notFinite: 0 } as const;
 
 test("wordingsFor a good recording says nothing", () => {
@@ -27,8 +27,8 @@ test("wordingsFor names every fault once, by rule", () => {
 });
 
 test("recordingTooNoisy gives the value, the limit and a way out", () => {
-  const { message, wayOut } = recordingTooNoisy(7.4, 11);
+  const { message, wayOut } = recordingTooNoisy(7.4, 12);
   expect(message).toContain("7 dB");
-  expect(message).toContain("11 dB");
+  expect(message).toContain("12 dB");
   expect(wayOut.length).toBeGreaterThan(10);
 });
