@@ -36,6 +36,11 @@ export function wrongValue(place: string, value: string, wanted: string): string
   return `${place} is ${value}; it must be ${wanted}.`;
 }
 
+/** `reason` names the phone or class and the choices. */
+export function badPhone(place: string, reason: string): string {
+  return `${place}: ${reason.replaceAll("\n", "\n  ")}`;
+}
+
 export function reversedRange(from: number, to: number): string {
   return `holds.from (${from}) must be below holds.to (${to}).`;
 }

@@ -71,8 +71,7 @@ function fault(issue: v.BaseIssue<unknown>): string {
       : ownWording.has(issue.type) && !issue.message.startsWith("Invalid")
         ? issue.message
         : wording(issue);
-  if (issue.type === "raw_check")
-    return messages.wrongValue(place, JSON.stringify(issue.input), `known. ${wanted}`);
+  if (issue.type === "raw_check") return messages.badPhone(place, issue.message);
   if (issue.received === "undefined") return messages.missingField(place, exampleOf(place));
   return messages.wrongValue(place, JSON.stringify(issue.input), wanted);
 }
@@ -103,5 +102,6 @@ function wording({ expected, message }: v.BaseIssue<unknown>): string {
     .replace(/^\((.*)\)$/, "$1")
     .replaceAll(" | ", " or ")
     .replace(/^Object$/, "an object {…}")
-    .replace(/^Array$/, "a list […]");
+    .replace(/^Array$/, "a list […]")
+    .replace(/^(number|boolean|string)$/, "a $1");
 }

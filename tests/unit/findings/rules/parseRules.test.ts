@@ -75,6 +75,9 @@ test("parseRules gives place, value and what is allowed", () => {
   expect(refusal({ ...good, contrast: { kind: "rate", of: { called: "x", where } } })).toMatch(
     /contrast\.of\.where\.after .*voicless/,
   );
+  expect(refusal({ ...good, holds: { when: "more-than", value: "95" } })).toContain(
+    'holds.value is "95"; it must be a number.',
+  );
   expect(refusal(7)).toContain("mine.json");
   expect(refusal(null)).toContain("mine.json");
 });
