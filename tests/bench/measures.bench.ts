@@ -2,76 +2,19 @@
  * `npm run bench -- measures [FOLDER]`: the measures on synthetic speech with known truth (the demo, or a folder in its
  * layout), clean and spoilt in many ways, and their speed. Needs sox for MP3, telephone and clipping.
  */
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Table from "cli-table3";
-import wavefile from "wavefile";
-import { degrade } from "../../data/demo/make/degrade.ts";
 import { randomFor } from "../../data/demo/make/random.ts";
 import { knownError } from "../../src/measures/acoustics/knownError.ts";
 import { quantile } from "../../src/signals/quantile.ts";
 import { type KnownUtterance, readKnownSpeech, withJitter } from "../helpers/knownSpeech.ts";
 import { isCandidate, measureKnownSpeech } from "../helpers/measureKnownSpeech.ts";
 import { printSpeed } from "./measures/speed.ts";
+import { clip, hum, mp3, noise, room, type Spoil, telephone } from "./measures/spoil.ts";
 
 const folder = process.argv[2] ?? join(import.meta.dirname, "../../data/demo");
 const speech = await readKnownSpeech(folder);
 if (!speech) throw new Error(`${folder} holds no truth.tsv`);
-const scratch = mkdtempSync(join(tmpdir(), "morascope-measures-"));
-
-type Spoil = (samples: Float32Array) => Float32Array;
-const room = (snrDb: number, rt60Sec: number): Spoil => {
-  const random = randomFor(`room ${snrDb} ${rt60Sec}`);
-  return (samples) => Float32Array.from(degrade(Float64Array.from(samples), { snrDb, rt60Sec }, random));
-};
-
-/** Noise alone, falling by 4 dB an octave as in `degrade`, without a room. */
-const noise = (snrDb: number): Spoil => room(snrDb, 0.004);
-
-const hum =
-  (db: number): Spoil =>
-  (samples) => {
-    const rms = Math.sqrt(samples.reduce((sum, x) => sum + x * x, 0) / samples.length);
-    const gain = rms * 10 ** (db / 20);
-    return samples.map(
-      (x, i) =>
-        x +
-        gain * (Math.sin((2 * Math.PI * 50 * i) / 16000) + 0.5 * Math.sin((2 * Math.PI * 150 * i) / 16000)),
-    );
-  };
-
-const clip =
-  (overDb: number): Spoil =>
-  (samples) => {
-    const limit = samples.reduce((most, x) => Math.max(most, Math.abs(x)), 0) * 10 ** (-overDb / 20);
-    return samples.map((x) => Math.max(-limit, Math.min(limit, x)));
-  };
-
-/** Through sox and back; `skip` samples that the coder puts in front are cut off. */
-const sox =
-  (name: string, to: readonly string[], effects: readonly string[], skip: number): Spoil =>
-  (samples) => {
-    const file = (suffix: string) => join(scratch, suffix);
-    const wav = new wavefile.WaveFile();
-    wav.fromScratch(
-      1,
-      16000,
-      "16",
-      Int16Array.from(samples, (x) => Math.round(x * 32767)),
-    );
-    writeFileSync(file("in.wav"), wav.toBuffer());
-    const run = (...args: string[]) => {
-      const { status, error } = spawnSync("sox", ["-V1", "-R", ...args]);
-      if (status !== 0) throw new Error(`sox failed: ${error?.message ?? args.join(" ")}`);
-    };
-    run(file("in.wav"), ...to, file(name), ...effects);
-    run(file(name), "-r", "16000", "-b", "16", "-e", "signed", file("out.wav"), "trim", `${skip}s`);
-    const back = new wavefile.WaveFile(readFileSync(file("out.wav"))).getSamples(false, Float32Array);
-    return Float32Array.from({ length: samples.length }, (_, i) => (back[i] ?? 0) / 32768);
-  };
-
 const conditions: readonly [string, Spoil | null, number][] = [
   ["clean", null, 0],
   ["edges jittered ±20 ms", null, 20],
@@ -85,9 +28,9 @@ const conditions: readonly [string, Spoil | null, number][] = [
   ["room 0.3 s", room(60, 0.3), 0],
   ["room 0.3 s, noise 20 dB", room(20, 0.3), 0],
   ["room 0.6 s, noise 20 dB", room(20, 0.6), 0],
-  ["MP3 64 kbit/s", sox("a.mp3", ["-C", "64"], [], 1105), 0],
-  ["MP3 32 kbit/s", sox("a.mp3", ["-C", "32"], [], 1105), 0],
-  ["telephone", sox("a.wav", ["-r", "8000", "-e", "mu-law"], ["sinc", "300-3400"], 0), 0],
+  ["MP3 64 kbit/s", mp3(64), 0],
+  ["MP3 32 kbit/s", mp3(32), 0],
+  ["telephone", telephone, 0],
   ["hum −20 dB", hum(-20), 0],
   ["hum −6 dB", hum(-6), 0],
   ["clipped by 12 dB", clip(12), 0],
@@ -155,6 +98,5 @@ for (const [name, spoil, jitterMs] of conditions) {
   ]);
   process.stderr.write(`${name} done\n`);
 }
-rmSync(scratch, { recursive: true });
 process.stdout.write(`Devoicing of /i, u/ after voiceless consonants, ${folder}: per cent\n${table}\n`);
 printSpeed(speech);

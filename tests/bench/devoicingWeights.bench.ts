@@ -1,0 +1,144 @@
+/**
+ * `npm run bench -- devoicingWeights FOLDER`: fits the weights of the devoicing decision on synthetic speech with known
+ * truth (a folder in the demo's layout, not the demo itself, which tests them) in many copies, and on real marked
+ * vowels where the shared data is present. Prints the weights and F1 and calibration with each voice held out.
+ */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { randomFor } from "../../data/demo/make/random.ts";
+import { weighVoicing } from "../../src/measures/acoustics/devoicingEvidence.ts";
+import { combinedEvidence } from "../../src/measures/acoustics/devoicingProbability.ts";
+import { knownError } from "../../src/measures/acoustics/knownError.ts";
+import { learnLogistic } from "../../src/measures/acoustics/learnLogistic.ts";
+import { learnSpeaker, voiceLevel } from "../../src/measures/acoustics/learnSpeaker.ts";
+import { logistic, logOdds } from "../../src/measures/acoustics/logistic.ts";
+import { isVoicelessClass, soundClass } from "../../src/measures/acoustics/measuredPhone.ts";
+import { takeSpeakerSample } from "../../src/measures/acoustics/speakerSample.ts";
+import { judgeFrames } from "../../src/measures/acoustics/voicingDecisions.ts";
+import { analyseVoicing } from "../../src/measures/acoustics/voicingFrames.ts";
+import { vowelStretch } from "../../src/measures/acoustics/vowelStretch.ts";
+import { isVowel } from "../../src/phonology/phones.ts";
+import { type KnownUtterance, readKnownSpeech, withJitter } from "../helpers/knownSpeech.ts";
+import { readLabelledFolder } from "../helpers/labelledFolder.ts";
+import { sharedData } from "../helpers/sharedDataFolder.ts";
+import { mp3, noise, room, type Spoil, telephone } from "./measures/spoil.ts";
+
+interface Vowel {
+  readonly copy: string;
+  readonly speaker: string;
+  readonly candidate: boolean;
+  readonly x: readonly number[];
+  readonly truth: boolean;
+  readonly weight: number;
+}
+
+const otherVowels = 0.3;
+const realCounts = 3;
+const pull = 3;
+
+function vowelsOf(copy: string, speech: readonly KnownUtterance[], counts: number): Vowel[] {
+  const out: Vowel[] = [];
+  for (const speaker of new Set(speech.map((u) => u.speaker))) {
+    const prepared = speech
+      .filter((u) => u.speaker === speaker)
+      .map((u) => {
+        const frames = analyseVoicing(u.samples);
+        return { u, frames, sample: takeSpeakerSample(frames, u.phones) };
+      });
+    const reference = learnSpeaker(prepared.map(({ sample }) => sample));
+    for (const { u, frames, sample } of prepared) {
+      const voiceDb = voiceLevel(sample.voiceDb, reference.voiceDb);
+      const voicing = judgeFrames(frames, reference, voiceDb, sample.floorDb);
+      for (const [i, { phone, devoiced }] of u.phones.entries()) {
+        if (!isVowel(phone)) continue;
+        const stretch = vowelStretch(frames, u.phones, i);
+        const evidence = weighVoicing(frames, stretch, voicing, voiceDb, sample.floorDb);
+        if (evidence === null) continue;
+        const after = isVoicelessClass(soundClass(u.phones[i - 1]?.phone ?? "pause"));
+        const candidate = after && (phone === "i" || phone === "u");
+        const weight = counts * (candidate ? 1 : otherVowels);
+        out.push({ copy, speaker, candidate, x: combinedEvidence(evidence), truth: devoiced, weight });
+      }
+    }
+  }
+  return out;
+}
+
+const folder = process.argv[2];
+const speech = folder === undefined ? null : await readKnownSpeech(folder);
+if (!speech) throw new Error("name a folder of synthetic speech with truth.tsv");
+
+const copies: readonly [string, Spoil | null, number][] = [
+  ["clean", null, 0],
+  ["clean, ±20 ms", null, 20],
+  ["noisy room", room(20, 0.3), 0],
+  ["noisy room, ±20 ms", room(20, 0.3), 20],
+  ["MP3 64", mp3(64), 0],
+  ["telephone", telephone, 0],
+  ["room", room(60, 0.3), 0],
+  ["noise 30, ±20 ms", noise(30), 20],
+  ["noise 15", noise(15), 0],
+  ["noise 10, ±20 ms", noise(10), 20],
+];
+const vowels: Vowel[] = [];
+for (const [name, spoil, jitterMs] of copies) {
+  const random = randomFor(`weights ${name}`);
+  const made = speech.map((u) => ({
+    ...u,
+    samples: spoil ? spoil(u.samples) : u.samples,
+    phones: jitterMs > 0 ? withJitter(u.phones, jitterMs, () => random.uniform()) : u.phones,
+  }));
+  vowels.push(...vowelsOf(name, made, 1));
+  process.stderr.write(`${name} measured\n`);
+}
+
+const sentences = sharedData("read-sentences");
+if (sentences) {
+  const marks = readFileSync(
+    join(import.meta.dirname, "../corpus/measures/read-sentences-marks.tsv"),
+    "utf8",
+  );
+  const devoiced = new Set(
+    marks
+      .split("\n")
+      .filter((line) => line.endsWith("\tdevoiced"))
+      .map((line) => line.split("\t").slice(0, 2).join(" ")),
+  );
+  const marked = (await readLabelledFolder(sentences)).map((u) => ({
+    ...u,
+    phones: u.phones.map((p) => ({
+      ...p,
+      devoiced: devoiced.has(`${u.id} ${Math.round(p.startMs * 10) / 10}`),
+    })),
+  }));
+  const random = randomFor("weights real");
+  const moved = marked.map((u) => ({ ...u, phones: withJitter(u.phones, 20, () => random.uniform()) }));
+  vowels.push(...vowelsOf("real", marked, realCounts), ...vowelsOf("real, ±20 ms", moved, realCounts));
+} else process.stdout.write("Without real vowels: the shared data is not there.\n");
+
+const dims = vowels[0]!.x.length;
+const prior = { weights: new Array<number>(dims).fill(0), bias: 0 };
+const fitWeights = (of: readonly Vowel[]) =>
+  learnLogistic(
+    { x: of.flatMap((v) => v.x), y: of.map((v) => Number(v.truth)), weight: of.map((v) => v.weight) },
+    prior,
+    pull,
+  );
+
+const heldOut = [...new Set(vowels.map((v) => v.speaker))].flatMap((speaker) => {
+  const model = fitWeights(vowels.filter((v) => v.speaker !== speaker));
+  return vowels
+    .filter((v) => v.speaker === speaker && v.candidate)
+    .map((v) => ({ ...v, probability: logistic(logOdds(model, v.x)) }));
+});
+for (const copy of new Set(heldOut.map((v) => v.copy))) {
+  const judged = heldOut.filter((v) => v.copy === copy);
+  const { f1, calibrationError } = knownError(judged.map((v) => ({ ...v, devoiced: v.probability >= 0.5 })));
+  process.stdout.write(
+    `${copy.padEnd(20)} ${judged.length} vowels, F1 ${(100 * f1!).toFixed(1)} %, calibration error ${(100 * calibrationError!).toFixed(1)} points\n`,
+  );
+}
+const { weights, bias } = fitWeights(vowels);
+process.stdout.write(
+  `weights ${JSON.stringify(weights.map((w) => Number(w.toFixed(3))))}, bias ${bias.toFixed(3)}\n`,
+);
