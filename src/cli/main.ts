@@ -3,6 +3,7 @@ import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
 import { registerCheck } from "./check.ts";
 import { registerDemo } from "./demo.ts";
+import { registerPhones } from "./phones.ts";
 import { registerRates } from "./rates.ts";
 import { registerRatios } from "./ratios.ts";
 import { registerReport } from "./report.ts";
@@ -24,6 +25,7 @@ export async function main(argv: readonly string[]): Promise<void> {
   registerDemo(program);
   registerCheck(program);
   registerRun(program);
+  registerPhones(program);
   registerRates(program);
   registerRatios(program);
   registerReport(program);

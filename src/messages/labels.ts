@@ -59,7 +59,7 @@ export function labelPhoneUnknown(phone: string): Wording {
   return {
     rule: "label-phone-unknown",
     message: `${quote(phone)} is not a phone of the set that is read.`,
-    wayOut: "Write it as one of the phones listed by `morascope check --phones`, or pau for silence.",
+    wayOut: "Write it as one of the phones that `morascope phones` lists, or pau for silence.",
   };
 }
 
