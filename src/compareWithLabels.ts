@@ -1,7 +1,7 @@
 import { join } from "node:path";
-import { alignedSetId } from "./alignDataset.ts";
 import type { LabelProblem } from "./alignment/labelPhone.ts";
 import type { Basis } from "./basis.ts";
+import { chooseLabelSet } from "./chooseLabelSet.ts";
 import { type Agreement, createAgreement } from "./estimates/agreement/agreement.ts";
 import type { ReferenceLabel } from "./estimates/agreement/comparedUtterance.ts";
 import * as messages from "./messages/agreement.ts";
@@ -58,7 +58,8 @@ export async function compareWithLabels(options: CompareOptions): Promise<Agreem
   try {
     const dataset = chooseDataset([...datasets.keys()], reference.id, options.dataset);
     const own = datasets.get(dataset)!;
-    const labelSet = chooseLabelSet(own, dataset, options.labelSet);
+    const sets = new Set(own.flatMap((utterance) => [...utterance.sets.keys()]));
+    const labelSet = chooseLabelSet([...sets], dataset, options.labelSet);
     const report = {
       resultsCreatedAt: await createdAt(options.results),
       dataset,
@@ -164,18 +165,6 @@ function chooseDataset(found: readonly string[], reference: string, wanted: stri
   if (found.length > 1 && !found.includes(reference))
     throw new UserError(messages.datasetUnclear(reference, found));
   return found.length === 1 ? found[0]! : reference;
-}
-
-/** The project's own alignment where there is one, else the only set. */
-function chooseLabelSet(own: readonly OwnUtterance[], dataset: string, wanted: string | null): string {
-  const found = [...new Set(own.flatMap(({ sets }) => [...sets.keys()]))];
-  if (found.length === 0) throw new UserError(messages.nothingTimed(dataset));
-  if (wanted !== null && !found.includes(wanted))
-    throw new UserError(messages.labelSetUnknown(wanted, found));
-  if (wanted !== null) return wanted;
-  if (found.includes(alignedSetId)) return alignedSetId;
-  if (found.length > 1) throw new UserError(messages.labelSetsSeveral(found));
-  return found[0]!;
 }
 
 async function createdAt(results: string): Promise<string | null> {

@@ -5,7 +5,7 @@ export const aroundMs = 250;
 const fadeMs = 5;
 
 /**
- * A stretch of a recording as the bytes of a 16-bit WAV file, with `aroundMs` before and after where there is so much,
+ * A stretch of a recording as the bytes of a 16-bit WAV file, with `marginMs` before and after where there is so much,
  * faded in and out over 5 ms so that the cut does not click. `samples`: one channel, −1 to 1.
  */
 export function cutClip(
@@ -13,10 +13,11 @@ export function cutClip(
   sampleRateHz: number,
   startMs: number,
   endMs: number,
+  marginMs: number = aroundMs,
 ): Uint8Array {
   const at = (ms: number) => Math.round((ms / 1000) * sampleRateHz);
-  const from = Math.max(0, at(startMs - aroundMs));
-  const to = Math.min(samples.length, at(endMs + aroundMs));
+  const from = Math.max(0, at(startMs - marginMs));
+  const to = Math.min(samples.length, at(endMs + marginMs));
   const fade = Math.min(at(fadeMs), Math.floor((to - from) / 2));
   const clip = new Int16Array(Math.max(0, to - from));
   for (let i = 0; i < clip.length; i++) {
