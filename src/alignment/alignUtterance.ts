@@ -19,7 +19,7 @@ export interface AlignedPhone {
   readonly source: number;
   readonly startMs: number;
   readonly endMs: number;
-  /** Rough probability (0 … 1) that both edges lie within 20 ms, under the model and if the phones are right. */
+  /** Probability (0 … 1) that both edges lie within 20 ms, if the phones are right; its scale rests on synthetic speech. */
   readonly confidence: number;
   /** The phone lasts as short as the aligner can tell: it lasted at most that long. Keep such durations out. */
   readonly atFloor: boolean;

@@ -28,7 +28,12 @@ export interface Decoded {
 }
 
 /** Frames' weight when boundaries are placed; see `softAlign`. */
-const scale = 0.5;
+const placingScale = 0.5;
+/**
+ * Frames' weight when doubt about boundaries is measured. With .04 the confidence of an interval agreed with the share
+ * of intervals whose edges both lay within 20 ms, on synthetic reference speech, clean and noisy (.03 too low, .1 too high).
+ */
+const doubtScale = 0.04;
 const reach = 10;
 
 /**
@@ -50,11 +55,13 @@ export function decode(model: AcousticModel, network: Network, x: Float32Array):
     best.states,
     (s, t) => scores[t * columns + scoring.transitions.column[s]!]!,
   );
-  return { spans: spansOf(network, chain, stateEnds(chain, scores, columns)), frameScores };
+  const { end } = stateEnds(chain, scores, columns, placingScale);
+  const { spread } = stateEnds(chain, scores, columns, doubtScale);
+  return { spans: spansOf(network, chain, { end, spread }), frameScores };
 }
 
 /** Median and standard deviation of the time at which each place of the chain is left, in frames. */
-function stateEnds(chain: ChainOnPath, scores: Float32Array, columns: number) {
+function stateEnds(chain: ChainOnPath, scores: Float32Array, columns: number, scale: number) {
   const places = chain.states.length;
   const frames = chain.path.length;
   const soft = softAlign(chain, chain.path, reach, scores, columns, scale);
