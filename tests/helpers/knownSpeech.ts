@@ -8,6 +8,8 @@ import { resampleTo } from "../../src/storage/resample.ts";
 /** A phone whose times and voicing are known. */
 export interface KnownPhone extends MeasuredPhone {
   readonly devoiced: boolean;
+  /** Share spoken with voice, 0 … 1; null when unknown. */
+  readonly voicedShare: number | null;
   /** The speaker did otherwise than the text rule says. */
   readonly breaksRule: boolean;
 }
@@ -49,7 +51,12 @@ export async function readKnownSpeech(folder: string, step = 1): Promise<KnownUt
 function readTruth(text: string): Map<string, KnownPhone[]> {
   const byId = new Map<string, KnownPhone[]>();
   for (const line of text.trim().split("\n").slice(1)) {
-    const [id, , label, start, end, , , flipped] = line.split("\t") as [string, string, string, ...string[]];
+    const [id, , label, start, end, voicedShare, , flipped] = line.split("\t") as [
+      string,
+      string,
+      string,
+      ...string[],
+    ];
     const { phone, devoiced } = normalisePhone(label)!;
     const startMs = Number(start);
     const known = byId.get(id) ?? [];
@@ -61,6 +68,7 @@ function readTruth(text: string): Map<string, KnownPhone[]> {
       endMs: Number(end),
       closureEndMs: null,
       devoiced,
+      voicedShare: Number(voicedShare),
       breaksRule: flipped === "1",
     };
     const doubled = before?.phone === "cl" && phone !== "pause" && !"aiueo".includes(phone);

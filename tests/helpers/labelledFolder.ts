@@ -36,6 +36,7 @@ function readPhones(text: string): KnownPhone[] {
       endMs: Number(end) * 1000,
       closureEndMs: null,
       devoiced: false,
+      voicedShare: null,
       breaksRule: false,
     };
     const before = phones.at(-1);
