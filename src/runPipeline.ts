@@ -65,6 +65,9 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
       await buildSite({
         results: resolve(options.out),
         out: results.path("site"),
+        audio: Object.fromEntries(
+          record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
+        ),
         onProgress: options.onProgress,
       });
     return record;

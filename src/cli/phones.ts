@@ -19,7 +19,7 @@ export function registerPhones(program: Command): void {
 
 function listing() {
   return {
-    phones: phones.map((phone) => ({ phone, ipa: toIpa(phone), ...phoneTable[phone] })),
+    phones: phones.map((phone) => ({ ...phoneTable[phone], phone, ipa: toIpa(phone) })),
     classes: phoneClasses,
   };
 }
