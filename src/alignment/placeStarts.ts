@@ -13,6 +13,8 @@ import { unitOf } from "./topology.ts";
  */
 const longestDevoiced = 4;
 
+/** What a pause keeps, in frames. */
+const leastPause = 0.5;
 /**
  * How much later than the model's edge a vowel starts after an obstruent, in frames. A window of 25 ms that only
  * touches the louder vowel already sounds like it. Chosen on synthetic reference speech (median error there −4 ms).
@@ -46,7 +48,7 @@ export function placeStarts(
     if (!silent || !hasSilentClosure(node.phone)) return span.start;
     const usual = model.closureFrames.get(unitOf(node));
     if (usual === undefined) return span.start;
-    const earliest = before.start + (previous.phone === "pause" ? 0 : before.floorFrames);
+    const earliest = before.start + (previous.phone === "pause" ? leastPause : before.floorFrames);
     return Math.min(span.firstStateEnd - 1, Math.max(earliest, span.firstStateEnd - usual));
   });
   for (let i = 1; i < spans.length; i++) {

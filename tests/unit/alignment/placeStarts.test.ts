@@ -38,12 +38,12 @@ function spansOf(...parts: [Phone, "plain" | "devoiced", number, number, number?
 }
 
 describe("placeStarts", () => {
-  test("starts a closure after a pause its usual length before the burst, but not before the pause", () => {
+  test("starts a closure after a pause its usual length before the burst, and leaves the pause 5 ms", () => {
     expect(
       placeStarts(model, flat, ...spansOf(["pause", "plain", 0, 20], ["k", "plain", 20, 24, 22])),
     ).toEqual([0, 17]);
     expect(placeStarts(model, flat, ...spansOf(["pause", "plain", 0, 2], ["k", "plain", 2, 6, 4]))).toEqual([
-      0, 0,
+      0, 0.5,
     ]);
   });
   test("leaves a devoiced vowel its two frames before such a closure", () => {
