@@ -21,6 +21,8 @@ export interface VowelStretch {
 /** How far past its end a vowel's voice may run: edges of aligners and labels are 10–20 ms uncertain. */
 const reachIntoC2Ms = 40;
 const reachIntoPauseMs = 60;
+/** The stretch starts this long before the release, whose place is as uncertain. */
+const aheadMs = 10;
 
 /** Voice that starts this many frames after the vowel or later is a closure's hum or the next sound. */
 export const lateFrames = 3;
@@ -45,7 +47,10 @@ export function vowelStretch(
     if (kindBefore !== "voiceless-fricative") {
       const closed = before.closureEndMs ?? before.startMs;
       const release = findRelease(frames, closed, vowel.startMs + 10);
-      fromMs = Math.min(release ?? (before.startMs + vowel.startMs) / 2, vowel.startMs);
+      fromMs = Math.max(
+        before.startMs,
+        Math.min((release ?? (before.startMs + vowel.startMs) / 2) - aheadMs, vowel.startMs),
+      );
     }
   } else if (kindBefore === "pause") {
     fromMs = Math.max(before?.startMs ?? 0, vowel.startMs - 20);
