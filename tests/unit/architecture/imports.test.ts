@@ -43,6 +43,7 @@ const tables = new Set([
   "measures/columns.ts",
   "estimates/cells.ts",
   "estimates/cellsFromColumns.ts",
+  "estimates/tokenTable.ts",
   "phonology/kana.ts",
   "phonology/reading.ts",
 ]);

@@ -1,0 +1,68 @@
+import type { Effect, Explanation, Model } from "../estimates/explain/explanation.ts";
+import { type Block, type Cell, interval, number, probability, word } from "./printBlocks.ts";
+
+/** The models of one dataset and label set, as tables for people. */
+export function blocksOfExplanation(explanation: Explanation): Block[] {
+  const { outcome, dataset, labelSet, basis, reason, average, tokens, speakers, words } = explanation;
+  const keys = { outcome, dataset, labelSet, basis: basis ?? "" };
+  const heading = `What decides ${outcome} in ${dataset} (${labelSet})`;
+  const counted =
+    average === null
+      ? []
+      : [
+          `${tokens} vowels (${explanation.population}) of ${speakers} speakers${words === null ? "" : ` in ${words} words`}, basis: ${basis}.`,
+          outcome === "devoicing"
+            ? `${(100 * average).toFixed(1)} % of them are devoiced.`
+            : `Their geometric mean is ${average.toFixed(1)} ms.`,
+        ];
+  const head: Block = {
+    heading,
+    lines: reason === null ? counted : [...counted, `Cannot be estimated: ${reason}`],
+    rows: [],
+    keys,
+    warnings: explanation.warnings,
+  };
+  return [head, ...explanation.models.map((model) => blockOfModel(model, explanation, keys))];
+}
+
+function blockOfModel(model: Model, { outcome, level }: Explanation, keys: Block["keys"]): Block {
+  const shares = model.variance.map(
+    ({ of, groups, share }) =>
+      `${(100 * share).toFixed(0)} % ${of === "single vowel" ? "in the single vowel" : `between ${groups} ${of}s`}`,
+  );
+  return {
+    heading: `  ${model.kind === "mixed" ? "Mixed model" : "Clustered errors"}: ${model.method}`,
+    lines: [
+      ...(model.reason === null ? [] : [`${model.status}: ${model.reason}`]),
+      ...(shares.length === 0 ? [] : [`Variation that the terms leave: ${shares.join(", ")}.`]),
+    ],
+    rows: model.effects.map((effect) => rowOf(effect, outcome, level)),
+    keys: { ...keys, model: model.kind, method: model.method },
+    warnings: model.warnings,
+  };
+}
+
+function rowOf(effect: Effect, outcome: Explanation["outcome"], level: number): Record<string, Cell> {
+  const percent = `${100 * level} %`;
+  const points = effect.percentagePoints;
+  const against = effect.level === null ? `per ${effect.unit ?? "unit"}` : `not ${effect.reference}`;
+  return {
+    term: word(effect.term),
+    level: word(effect.level ?? "more"),
+    against: word(against),
+    ...(outcome === "devoicing"
+      ? { "odds ratio": number(effect.ratio.estimate, 2), [`${percent} of odds`]: interval(effect.ratio, 2) }
+      : {
+          "times as long": number(effect.ratio.estimate, 3),
+          [`${percent} interval`]: interval(effect.ratio, 3),
+        }),
+    ...(outcome === "devoicing"
+      ? { points: number(points?.estimate ?? null, 1), [`${percent} of points`]: interval(points, 1) }
+      : {}),
+    "p adj.": probability(effect.pAdjusted),
+    vowels: number(effect.tokens, 0),
+    ...(outcome === "devoicing" ? { devoiced: number(effect.devoiced, 0) } : {}),
+    speakers: number(effect.speakers, 0),
+    thin: { text: effect.thin ? "thin" : "", value: effect.thin },
+  };
+}

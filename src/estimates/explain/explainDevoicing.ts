@@ -1,0 +1,108 @@
+import {
+  devoiceablePopulation,
+  finalIsBeforePause,
+  noDevoiceableVowels,
+  noMarks,
+  onlyPredictedMarks,
+  separatedLeftOut,
+  wordsUnknown,
+} from "../../messages/explain.ts";
+import { allTheSameOutcome } from "../../messages/models.ts";
+import { isDevoiceable } from "../../phonology/environment.ts";
+import { designMatrix } from "../../statistics/models/designMatrix.ts";
+import type { DataColumn } from "../../statistics/models/term.ts";
+import { labelAt, type TokenTable } from "../tokenTable.ts";
+import { devoicingColumns, type WordFrequency } from "./devoicingColumns.ts";
+import { evidenceOf } from "./evidence.ts";
+import type { Explanation, Model } from "./explanation.ts";
+import { clusteredModel, mixedModel } from "./fitModels.ts";
+import { itemsOf, speakersOf } from "./modelColumns.ts";
+import { setAsideSeparated } from "./setAsideSeparated.ts";
+import { type Source, sourcesOf } from "./sources.ts";
+import { speakerWarnings } from "./speakerWarnings.ts";
+import { knownRows, usableTerms } from "./usableTerms.ts";
+
+export interface DevoicingOptions {
+  /** Share of intervals that should hold the truth. Default 0.95. */
+  readonly level?: number;
+  /** Occurrences of a word per million, from a list outside the corpus. Default: unknown, no such term. */
+  readonly wordFrequency?: WordFrequency;
+}
+
+/**
+ * What decides devoicing where it may happen: logistic models on vowel, class of C1 and C2, accent, place, a devoiceable
+ * neighbour, speech rate and word frequency; one a dataset and label set, over marks that are evidence. The first model
+ * has errors clustered by speaker and word, the second random intercepts for both. What cannot be estimated says why.
+ */
+export function explainDevoicing(table: TokenTable, options: DevoicingOptions = {}): Explanation[] {
+  return sourcesOf(table).map((source) => explainSource(table, source, options));
+}
+
+function explainSource(
+  table: TokenTable,
+  { dataset, labelSet, rows: all }: Source,
+  { level = 0.95, wordFrequency }: DevoicingOptions,
+): Explanation {
+  const candidates = all.filter((row) => mayDevoice(table, row));
+  const { rows, basis, marked, warnings: ofBasis } = evidenceOf(table, candidates);
+  const devoiced = Float64Array.from(rows, (row) => (labelAt(table.labels.devoiced, row) === "true" ? 1 : 0));
+  const hits = devoiced.reduce((sum, value) => sum + value, 0);
+  const speakers = speakersOf(table, rows);
+  const items = itemsOf(table, rows);
+  const head = {
+    outcome: "devoicing" as const,
+    ...{ dataset, labelSet, basis, level, population: devoiceablePopulation() },
+    tokens: rows.length,
+    speakers: speakers.labels.length,
+    words: items.unit === "word" ? items.column.labels.filter((label) => label !== null).length : null,
+    average: rows.length === 0 ? null : hits / rows.length,
+  };
+  const refuse = (reason: string): Explanation => ({
+    ...head,
+    reason,
+    separated: [],
+    models: [],
+    warnings: ofBasis,
+  });
+  if (candidates.length === 0) return refuse(noDevoiceableVowels());
+  if (basis === null)
+    return refuse(marked === 0 ? noMarks(candidates.length) : onlyPredictedMarks(candidates.length));
+  if (hits === 0 || hits === rows.length) return refuse(allTheSameOutcome(hits, rows.length));
+
+  const { columns, warnings: unknown } = usableTerms(devoicingColumns(table, rows, wordFrequency));
+  const known = { ...columns, [items.unit]: items.column };
+  const { kept, separated } = setAsideSeparated(columns, knownRows(known, rows.length), devoiced);
+  const made = designMatrix(
+    known as Readonly<Record<string, DataColumn>>,
+    Object.keys(columns).map((column) => ({ column })),
+    { counts: kept, known: [items.unit] },
+  );
+  const warnings = [
+    ...ofBasis,
+    ...speakerWarnings(head.speakers),
+    ...(items.unit === "word" ? [] : [wordsUnknown()]),
+    ...unknown,
+    ...separated.map((one) => separatedLeftOut(one.term, one.level, one.devoiced, one.tokens)),
+    finalIsBeforePause(),
+  ];
+  if (made.status !== "ok") return { ...refuse(made.reason), separated, warnings };
+  const data = {
+    design: made.design,
+    groupings: { speakers, items },
+    outcome: devoiced,
+    options: { level, speakers, devoiced, units: { speechRate: "mora/s", wordFrequency: "tenfold" } },
+  };
+  const models: Model[] = [clusteredModel(data), mixedModel(data)];
+  return { ...head, reason: null, separated, models, warnings };
+}
+
+function mayDevoice({ labels }: TokenTable, row: number): boolean {
+  return (
+    labelAt(labels.length, row) !== "long" &&
+    isDevoiceable(
+      labelAt(labels.before, row) ?? "",
+      labelAt(labels.phone, row) ?? "",
+      labelAt(labels.after, row) ?? "",
+    )
+  );
+}

@@ -1,0 +1,86 @@
+import type { Basis } from "../../basis.ts";
+
+/** A value with its interval; a bound is null where the data say nothing about it. */
+export interface Bounded {
+  readonly estimate: number;
+  readonly low: number | null;
+  readonly high: number | null;
+}
+
+/** What one level (against a reference) or one unit more of a number does, all else in the model held equal. */
+export interface Effect {
+  readonly term: string;
+  /** Null for a number: the effect is per `unit`. */
+  readonly level: string | null;
+  readonly reference: string | null;
+  readonly unit: string | null;
+  /** Odds ratio of devoicing, or ratio of durations. */
+  readonly ratio: Bounded;
+  /** Average marginal effect on the rate, percentage points; null for durations. */
+  readonly percentagePoints: Bounded | null;
+  /** Of the hypothesis that there is no effect; adjusted for all effects of the model (Benjamini–Hochberg). */
+  readonly p: number | null;
+  readonly pAdjusted: number | null;
+  /** Vowels at this level; all vowels for a number. */
+  readonly tokens: number;
+  readonly speakers: number;
+  /** How many of them are devoiced; null for durations. */
+  readonly devoiced: number | null;
+  /** Rests on few vowels or speakers. */
+  readonly thin: boolean;
+}
+
+/** How much of the variation that the terms leave lies between speakers, between words, and in the single vowel. */
+export interface VarianceShare {
+  readonly of: string;
+  readonly groups: number | null;
+  readonly standardDeviation: number;
+  /** 0 to 1; the shares of a model sum to 1. */
+  readonly share: number;
+}
+
+export interface Model {
+  /** `clustered`: one regression, errors clustered; `mixed`: random intercepts. */
+  readonly kind: "clustered" | "mixed";
+  readonly status: "ok" | "not converged" | "cannot be estimated";
+  /** Why there are no effects; null when the status is ok. */
+  readonly reason: string | null;
+  readonly method: string;
+  readonly effects: readonly Effect[];
+  readonly variance: readonly VarianceShare[];
+  readonly warnings: readonly string[];
+}
+
+/** A level of which none or all vowels are devoiced: its odds ratio has no bound, so it is reported by its rate. */
+export interface SeparatedLevel {
+  readonly term: string;
+  readonly level: string;
+  readonly tokens: number;
+  readonly devoiced: number;
+}
+
+/** What explains an outcome in one dataset and label set. */
+export interface Explanation {
+  readonly outcome: "devoicing" | "duration";
+  readonly dataset: string;
+  readonly labelSet: string;
+  readonly basis: Basis | null;
+  readonly level: number;
+  /** Which tokens are looked at, in words. */
+  readonly population: string;
+  readonly tokens: number;
+  readonly speakers: number;
+  readonly words: number | null;
+  /** Share devoiced, or geometric mean duration in ms; null where there is nothing to count. */
+  readonly average: number | null;
+  /** Null when models were tried; else why not. */
+  readonly reason: string | null;
+  readonly separated: readonly SeparatedLevel[];
+  readonly models: readonly Model[];
+  readonly warnings: readonly string[];
+}
+
+/** Not finite becomes null: nothing that is not a number may reach a page. */
+export function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}

@@ -1,0 +1,154 @@
+/** Wording of what explains devoicing and duration, and of questions that tokens cannot answer. */
+
+const count = (value: number) => value.toLocaleString("en");
+const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
+
+export const missingTokenColumn = (name: string) =>
+  `The tokens have no column "${name}". They may come from another version: run the corpus again to write them anew.`;
+
+export const raggedTokenColumn = (name: string, length: number, expected: number) =>
+  `The tokens' column "${name}" has ${length} entries where ${expected} were expected. The file may be cut short: run the corpus again to write it anew.`;
+
+export const noDataset = (wanted: string, known: readonly string[]) =>
+  `These results hold no dataset "${wanted}". They hold: ${known.join(", ")}.`;
+
+/** Why nothing is fitted. */
+export const noDevoiceableVowels = () =>
+  "There is no short /i/ or /u/ between voiceless sounds here, so there is nothing to explain. Use more recordings.";
+
+export const noMarks = (vowels: number) =>
+  `None of the ${count(vowels)} vowels has a devoicing mark. Give the recordings, so that voicing can be measured, or labels that mark it.`;
+
+export const onlyPredictedMarks = (vowels: number) =>
+  `The marks of all ${count(vowels)} vowels were written from the text by a rule; a model of them would find the rule, not speech. Give the recordings, so that voicing can be measured.`;
+
+export const noDurations = () =>
+  "There is no vowel with a duration here, so there is nothing to explain. Use more recordings.";
+
+export const predictedLeftOut = (vowels: number) =>
+  `${count(vowels)} vowels whose mark was written from the text were left out.`;
+
+export const fewerBasesLeftOut = (vowels: number, basis: string, kept: string) =>
+  `${count(vowels)} vowels with ${basis} marks were left out: only ${kept} ones are looked at, since they do not err alike.`;
+
+/** Who and what is looked at. */
+export const devoiceablePopulation = () =>
+  "short /i/ and /u/ after a voiceless consonant and before a voiceless consonant or a pause";
+
+export const vowelPopulation = () => "vowels between two consonants, whatever their length";
+
+export const finalIsBeforePause = () =>
+  "A vowel before a pause is always the last of its stretch, so that both are one effect here: after=pause.";
+
+export const termUnknown = (term: string, share: number) =>
+  `${term} is known for ${percent(share)} of the vowels only and was left out of the model.`;
+
+export const wordsUnknown = () =>
+  "Words are unknown here; vowels with the same sounds around them (C1, vowel, C2) are taken as one item instead.";
+
+export const separatedLeftOut = (term: string, level: string, devoiced: number, tokens: number) =>
+  `${term}=${level}: ${devoiced === 0 ? "none" : "all"} of its ${count(tokens)} vowels ${tokens === 1 ? "is" : "are"} devoiced, so its odds ratio has no bound. They are set aside; the effects of the other terms stay what they would be.`;
+
+export const floorPullsTogether = (share: number) =>
+  `${percent(share)} of the vowels stand at the shortest duration the aligner can give. Their true length is unknown, which draws all effects towards none.`;
+
+export const rateIsPartOfDuration = () =>
+  "Speech rate counts the vowel's own time too, so that part of its effect is arithmetic.";
+
+export const alignedTimes = () =>
+  "Times were placed by an aligner: small effects may be its habit at the edges of some sounds.";
+
+/** How a model's intervals came about. */
+export const clusteredBy = (units: readonly string[], firth: boolean) =>
+  `one regression${firth ? " with Firth's correction" : ""}; intervals clustered by ${units.join(" and ")}, the widest of them (CR2, t)`;
+
+export const mixedBy = (units: readonly string[], method: string) =>
+  `random intercepts for ${units.join(" and ")} (${method}); t intervals that hold where every ${units[0]} shows the same effects`;
+
+export const oneSpeakerItems = (unit: string) =>
+  `One speaker: intervals are clustered by ${unit} and speak of this speaker only.`;
+
+export const oneItem = (unit: string) =>
+  `All vowels belong to one ${unit}: nothing follows about other ${unit}s.`;
+
+export const onlyOneOfBoth = (unit: string) =>
+  `One speaker and one ${unit}: there is nothing to compare, so that no error can be estimated. Use more recordings.`;
+
+export const interceptLeftOut = (unit: string, groups: number) =>
+  groups < 2
+    ? `There is one ${unit} only, so that variation among ${unit}s cannot be estimated.`
+    : `Every vowel has a ${unit} of its own, so that variation among ${unit}s cannot be told from chance.`;
+
+export const noBounds = () =>
+  "An effect without bounds rests on so few speakers or words that its error cannot be estimated.";
+
+/** Vowel space. */
+export const noFormants = () =>
+  "No vowel has measured formants. They need recordings: labels alone do not tell vowel quality.";
+
+export const groupedByPitch = (limitHz: number) =>
+  `Speakers are grouped by the pitch of their voice (median F0 below or above ${limitHz} Hz), since formants fall with the length of the vocal tract. The grouping is of voices and says nothing about persons.`;
+
+export const notNormalised = (speakers: number, least: number) =>
+  `${count(speakers)} speakers lack ${least} measured vowels of each of the five kinds and have no normalised values.`;
+
+export const formantsMissing = (share: number) =>
+  `${percent(share)} of the vowels with a voice have no reliable formants and are left out; high voices and nasal surroundings lose most.`;
+
+export const formantsOneSpeaker = () =>
+  "One speaker: intervals are over the vowels of this speaker, taken as independent, and nothing follows about others.";
+
+/** Consonant colouring. */
+export const noFrication = () =>
+  "No consonant has a measured spectrum. It needs recordings: labels alone do not tell the colour of a consonant.";
+
+export const noColouringEvidence = () =>
+  "No vowel after these consonants has a devoicing mark that is evidence (annotated or measured).";
+
+export const tooFewColoured = (i: number, u: number, least: number) =>
+  `${count(i)} before /i/ and ${count(u)} before /u/, where ${least} of each are needed to compare.`;
+
+export const onlyTwoConsonants = () =>
+  "Only /k/ and /sh/ stand before both vowels as the same sound; after other consonants there is no pair to compare (Whang J. (2018) JASA 143:1159–1172).";
+
+/** Known error of the devoicing decision. */
+export const nothingJudgedTwice = () =>
+  "No vowel is both marked by a person and measured. Mark the devoiced vowels of some recordings and give labels and recordings together.";
+
+export const errorOfSynthetic = (dataset: string) =>
+  `${dataset} is synthetic speech: this says how the decision does on machine voices whose truth is known, and is no accuracy on recorded speech. Mark some vowels of your own corpus to learn that.`;
+
+export const errorOfThisCorpus = (dataset: string) =>
+  `This is how the decision does on ${dataset}, with its voices, recordings and marks; another corpus has an accuracy of its own.`;
+
+export const marksErrToo = () =>
+  "The marks are taken as the truth. Where the person erred, the decision is blamed.";
+
+export const tooFewKind = (kind: "devoiced" | "voiced") =>
+  `There is no truly ${kind} vowel among them, so half of the question stays open.`;
+
+/** Timing. */
+export const noTimedWords = () =>
+  "Words are unknown, or no speaker has three words of different length, so that no line can be drawn.";
+
+export const noTimedPhrases = () =>
+  "No speaker has three stretches between pauses of different length, so that no line can be drawn.";
+
+export const noTwinMorae = () =>
+  "No mora occurs both devoiced and voiced with one speaker, with marks that are evidence.";
+
+export const noRhythm = () => "There are no stretches with a duration.";
+
+export const rhythmDependsOnText = () =>
+  "Rhythm measures depend on the text that is read: compare the same sentences, and order rather than values (Arvaniti A. (2009) Phonetica 66:46–63).";
+
+export const colouringModels = () =>
+  "difference of centres of gravity within speakers; interval clustered by speaker and by word, the widest of them (CR2, t); beside it random intercepts (REML, t)";
+
+export const noSpectrumOf = (consonant: string) =>
+  `No /${consonant}/ here has a measured spectrum: so far only the frication of fricatives and affricates is measured.`;
+
+export const errorMethod = (speakers: number) =>
+  speakers < 2
+    ? "share judged as marked; Wilson interval over the vowels of one speaker"
+    : `share judged as marked; interval clustered by ${speakers} speakers (logit scale, small-sample correction, t), not narrower than Wilson's`;
