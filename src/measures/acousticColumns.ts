@@ -19,12 +19,12 @@ const moments = "power spectrum 500–7500 Hz over the middle 60 % of the fricat
 const all = {
   startErrorMs: ms(
     "Uncertainty of the start, one standard deviation",
-    "spread of spectral change within ±30 ms of the edge",
+    "distance to, and width of, the greatest spectral change within ±30 ms",
     noAudio,
   ),
   endErrorMs: ms(
     "Uncertainty of the end, one standard deviation",
-    "spread of spectral change within ±30 ms of the edge",
+    "distance to, and width of, the greatest spectral change within ±30 ms",
     noAudio,
   ),
   durationErrorMs: ms(
