@@ -9,6 +9,7 @@ import { type Inventory, takeInventory } from "./inventory.ts";
 import type { AcousticModel } from "./model.ts";
 import { compileNetwork } from "./network.ts";
 import { observationDims, observe } from "./observations.ts";
+import { seededStart } from "./seededStart.ts";
 import { splitMixtures } from "./splitMixtures.ts";
 import { addToComponent, estimateBank } from "./statistics.ts";
 import { type Collected, emptyCollection, knownState, type Prepared, trainingPass } from "./trainingPass.ts";
@@ -22,7 +23,7 @@ export interface TrainingUtterance {
 }
 
 export interface TrainingOptions {
-  /** Model to start from instead of the broad classes; it is re-estimated on the corpus all the same. */
+  /** Model of other speech that finds the sounds for the first time, instead of the broad classes. */
   readonly seedModel?: AcousticModel;
   /** Shifts the first means at random by this many standard deviations, to see how far results hang on the start. */
   readonly jitter?: number;
@@ -55,26 +56,18 @@ export function trainModel(corpus: readonly TrainingUtterance[], options: Traini
     x: observe(features, normalisation),
     frames: features.frames,
   }));
-  const inventory = seedModel ? seedModel.inventory : takeInventory(corpus.map(({ graph }) => graph));
+  const inventory = takeInventory(corpus.map(({ graph }) => graph));
   const { mean, variance } = overall(prepared);
   const floor = variance.map((v) => varianceFloor * v);
-  let bank: MixtureBank;
-  let last: Pick<Collected, "occupancy" | "visits"> | null = null;
-  let frames: Float64Array;
-  if (seedModel) {
-    bank = seedModel.bank;
-    frames = seedModel.frames;
-  } else {
-    const first = broadPass(corpus, prepared, inventory);
-    bank = estimateBank(oneEach(inventory), first.statistics, floor, alike(inventory, mean, variance));
-    frames = meanFrames(first);
-    last = first;
-  }
+  const first = firstPass(corpus, prepared, inventory, seedModel ?? null);
+  let bank = estimateBank(oneEach(inventory), first.statistics, floor, alike(inventory, mean, variance));
+  let frames = meanFrames(first);
+  let last: Pick<Collected, "occupancy" | "visits"> = first;
   if (jitter > 0) bank = shake(bank, jitter, seededRandom(seed));
   const likelihoods: number[] = [];
   let skipped = 0;
   for (const components of schedule) {
-    if (last !== null && components > 1) bank = splitMixtures(bank, components, last.occupancy);
+    if (components > 1) bank = splitMixtures(bank, components, last.occupancy);
     const pass = trainingPass(prepared, inventory, bank, frames);
     likelihoods.push(pass.likelihood);
     skipped = pass.skipped;
@@ -86,23 +79,25 @@ export function trainModel(corpus: readonly TrainingUtterance[], options: Traini
   return { model: { ...model, closureFrames: closureDurations(model, prepared) }, likelihoods, skipped };
 }
 
-/** Statistics of the first guess, one Gaussian a state. */
-function broadPass(
+/** Statistics of the first guess, one Gaussian a state; by broad classes where the seed is of no help. */
+function firstPass(
   corpus: readonly TrainingUtterance[],
   prepared: readonly Prepared[],
   inventory: Inventory,
+  seed: AcousticModel | null,
 ) {
   const collected = emptyCollection(inventory, inventory.states, observationDims);
   corpus.forEach(({ features }, i) => {
     const { network, x } = prepared[i]!;
     const passed = new Set<number>();
-    flatStart(features, network, (t, s, probability) => {
+    const visit = (t: number, s: number, probability: number) => {
       const state = knownState(inventory, network, s);
       collected.occupancy[state]! += probability;
       if (!passed.has(s)) collected.visits[state]!++;
       passed.add(s);
       addToComponent(collected.statistics, state, probability, x, t * observationDims);
-    });
+    };
+    if (seed === null || !seededStart(seed, network, x, visit)) flatStart(features, network, visit);
   });
   return collected;
 }
