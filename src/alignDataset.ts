@@ -26,6 +26,7 @@ import type { ReadResult } from "./readUtterances.ts";
 import { type Normalisation, normalisationFrom } from "./signals/normalise.ts";
 import { ContentCache, contentKey } from "./storage/contentCache.ts";
 import { DiskList } from "./storage/diskList.ts";
+import type { ReadRecording } from "./storage/openRecording.ts";
 
 export interface AlignedDataset {
   /** The label set that the aligner made; null when there was nothing to align. */
@@ -53,6 +54,7 @@ export interface AlignOptions {
   readonly work: string;
   /** Folder of what earlier runs worked out. */
   readonly cache: string;
+  readonly record: ReadRecording;
   readonly seed: number;
   readonly onProgress: OnProgress;
 }
@@ -89,6 +91,7 @@ export async function alignDataset(
       features,
       problems,
       new ContentCache(options.cache),
+      options.record,
       onProgress,
     );
     if (heard.length === 0) return { labelSet: null, alignedAt: () => null, problems, close };

@@ -7,7 +7,7 @@ import type { ReadResult } from "./readUtterances.ts";
 import type { Moments } from "./signals/normalise.ts";
 import { type ContentCache, codeVersion, contentKey } from "./storage/contentCache.ts";
 import type { DiskList } from "./storage/diskList.ts";
-import { recordingReader, refusalOf } from "./storage/openRecording.ts";
+import { type ReadRecording, refusalOf } from "./storage/openRecording.ts";
 
 /** An utterance to align: its place in the list of results, and what its recording sounds like. */
 export interface Heard {
@@ -31,11 +31,11 @@ export async function hear(
   features: DiskList<Features>,
   problems: Problem[],
   cache: ContentCache,
+  record: ReadRecording,
   onProgress: OnProgress,
 ): Promise<{ heard: Heard[]; moments: Map<string, Moments> }> {
   const heard: Heard[] = [];
   const moments = new Map<string, Moments>();
-  const record = recordingReader(dataset.tree);
   const code = codeVersion(hearingCode);
   for (const [i, place] of places.entries()) {
     if (i % 10 === 0) await report(onProgress, `Listening to ${dataset.card.id}`, i, places.length);

@@ -10,7 +10,7 @@ import { analyseVoicing, type VoicingFrames } from "./measures/acoustics/voicing
 import { recordingSilent, recordingTooNoisy } from "./messages/hearing.ts";
 import type { OnProgress } from "./progress.ts";
 import { DiskList } from "./storage/diskList.ts";
-import { recordingReader, refusalOf } from "./storage/openRecording.ts";
+import { type ReadRecording, refusalOf } from "./storage/openRecording.ts";
 
 /** An utterance with the intervals of each of its label sets. */
 export interface Measurable {
@@ -25,6 +25,7 @@ export interface MeasureOptions {
   readonly utteranceAt: (place: number) => Measurable;
   /** Folder for what does not fit into memory. */
   readonly work: string;
+  readonly record: ReadRecording;
   readonly onProgress: OnProgress;
   /** What is wrong with a recording is added here; nothing is left out of the tables because of it. */
   readonly problems: Problem[];
@@ -52,10 +53,9 @@ export async function* measureRecordings(options: MeasureOptions): AsyncGenerato
   const kept = new DiskList<VoicingFrames>(join(work, `${dataset.card.id}.voicing`));
   try {
     const learnt = await learnSpeakers(options, kept);
-    const record = recordingReader(dataset.tree);
     for (let place = 0; place < count; place++) {
       await report(onProgress, `Measuring ${dataset.card.id}`, place, count);
-      yield await measureOne(utteranceAt(place), learnt, place, record, options);
+      yield await measureOne(utteranceAt(place), learnt, place, options);
     }
     await report(onProgress, `Measuring ${dataset.card.id}`, count, count);
   } finally {
@@ -67,8 +67,7 @@ async function measureOne(
   { utterance, sets }: Measurable,
   { speakers, framesAt }: Learnt,
   place: number,
-  record: ReturnType<typeof recordingReader>,
-  { problems }: MeasureOptions,
+  { problems, record }: MeasureOptions,
 ): Promise<MeasuredSets> {
   const unmeasured = sets.map((intervals) => intervals.map(unmeasuredRow));
   const speaker = speakers.get(utterance.speaker);
@@ -92,12 +91,11 @@ async function measureOne(
 }
 
 async function learnSpeakers(
-  { dataset, count, utteranceAt, onProgress }: MeasureOptions,
+  { dataset, count, utteranceAt, record, onProgress }: MeasureOptions,
   kept: DiskList<VoicingFrames>,
 ): Promise<Learnt> {
   const keptAt = new Map<number, number>();
   const samples = new Map<string, SpeakerSample[]>();
-  const record = recordingReader(dataset.tree);
   const task = `Learning voices of ${dataset.card.id}`;
   for (let place = 0; place < count; place++) {
     await report(onProgress, task, place, count);

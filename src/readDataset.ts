@@ -13,6 +13,7 @@ import { wordOfMora } from "./phonology/words.ts";
 import type { OnProgress } from "./progress.ts";
 import { type LoadReader, type ReadResult, readUtterances } from "./readUtterances.ts";
 import { DiskList } from "./storage/diskList.ts";
+import { keptRecordings } from "./storage/openRecording.ts";
 import type { ResultsWriter } from "./storage/resultsWriter.ts";
 
 export interface ReadDatasetOptions {
@@ -54,6 +55,8 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
   let phones = 0;
   const heard = dataset.utterances.some(({ audio }) => audio !== null);
   const results = new DiskList<ReadResult>(join(work, `${card.id}.utterances`));
+  const recordings = keptRecordings(dataset.tree, join(work, `${card.id}.recordings`));
+  const record = recordings.read;
   let aligned: AlignedDataset | null = null;
   try {
     const reading = { loadReader, texts: "all", task: `Reading ${card.id}`, onProgress } as const;
@@ -72,7 +75,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
     if (!heard) return { card, problems, phones };
 
     if (unlabelled.length > 0)
-      aligned = await alignDataset(dataset, results, { unlabelled, handLabelled }, options);
+      aligned = await alignDataset(dataset, results, { unlabelled, handLabelled }, { ...options, record });
     problems.push(...(aligned?.problems ?? []));
     const timedAt = (place: number): { result: ReadResult; timed: TimedSet[] } => {
       const result = results.get(place);
@@ -90,6 +93,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
       count,
       utteranceAt,
       work,
+      record,
       onProgress,
       problems,
     })) {
@@ -106,6 +110,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
     };
   } finally {
     aligned?.close();
+    recordings.close();
     results.close();
   }
 }
