@@ -71,7 +71,7 @@ export async function compareWithLabels(options: CompareOptions): Promise<Agreem
         options.reference.folder,
       ),
     };
-    await writeJson(join(options.results, agreementFile), report);
+    await keep(join(options.results, agreementFile), report);
     return report;
   } finally {
     reference.close();
@@ -165,6 +165,15 @@ function chooseDataset(found: readonly string[], reference: string, wanted: stri
   if (found.length > 1 && !found.includes(reference))
     throw new UserError(messages.datasetUnclear(reference, found));
   return found.length === 1 ? found[0]! : reference;
+}
+
+async function keep(path: string, report: AgreementReport): Promise<void> {
+  try {
+    await writeJson(path, report);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    throw new UserError(messages.agreementNotWritten(path, code ?? String(error)), 1);
+  }
 }
 
 async function createdAt(results: string): Promise<string | null> {

@@ -41,7 +41,8 @@ export function agreementNotes(report: AgreementReport): string[] {
     `${sentence} (${ids.slice(0, 5).join(", ")}${ids.length > 5 ? ", …" : ""})`;
   return [
     ...(reference.synthetic ? [messages.syntheticReference(reference.name)] : []),
-    ...(reference.marksBasis === null ? [messages.classesByHearing()] : []),
+    ...(reference.marksBasis === null && heardClasses(report) ? [messages.classesByHearing()] : []),
+    ...(report.boundaries.n > 0 && report.boundaries.meanMs === 0 ? [messages.sameTimes()] : []),
     ...(withoutLabels.length > 0
       ? [listed(messages.withoutLabels(withoutLabels.length), withoutLabels)]
       : []),
@@ -58,6 +59,10 @@ export function agreementNotes(report: AgreementReport): string[] {
       : []),
     ...(differences.length > 0 ? [[differ, ...shown, ...more].join("\n")] : []),
   ];
+}
+
+function heardClasses({ boundaries }: AgreementReport): boolean {
+  return "into a devoiced vowel" in boundaries.byClass || "out of a devoiced vowel" in boundaries.byClass;
 }
 
 /** One row a class of boundary, `all` first. */

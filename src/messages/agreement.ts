@@ -100,3 +100,11 @@ export function phonesDiffer(places: number, same: number, reference: number): s
 export function classesByHearing(): string {
   return "The labels do not say which vowels are devoiced: classes of boundaries go by the measured decision.";
 }
+
+export function sameTimes(): string {
+  return "Not a single boundary differs: the results were made from these very labels, so this says nothing of how good either is.";
+}
+
+export function agreementNotWritten(path: string, reason: string): string {
+  return `${path} cannot be written (${reason}): the comparison is kept in the results. Make the folder writable, or copy the results elsewhere.`;
+}

@@ -32,7 +32,10 @@ export interface DecidedVowel {
 }
 
 export interface MarkedError {
-  /** Sensitivity, specificity, F1, kappa for the corpus: each mark counts for as many vowels as it stands for. */
+  /**
+   * Sensitivity, specificity, F1, kappa for the corpus: each mark counts for as many vowels as it stands for. How well
+   * probabilities are calibrated is told by the sample alone: `calibrationError` is null here.
+   */
   readonly corpus: KnownError;
   /** The same over the sample as it is, where doubtful vowels are over-represented. */
   readonly sample: KnownError;

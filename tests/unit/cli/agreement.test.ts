@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { parse } from "csv-parse/sync";
@@ -111,6 +111,7 @@ describe("morascope agreement", () => {
     expect(text.out).toContain(messages.boundariesAgainst("annotated"));
     for (const { source } of messages.anchors) expect(text.out).toContain(source);
     expect(text.err).toContain("synthetic speech");
+    expect(text.err).toContain(messages.sameTimes());
     const csv = await runCommand(
       registerAgreement,
       "agreement",
@@ -147,6 +148,17 @@ describe("morascope agreement", () => {
     expect(differences.length).toBe(phones.reference - phones.same);
     expect(differences.length).toBeGreaterThan(0);
     for (const { own, reference } of differences) expect([own, reference]).toEqual(["m", "b"]);
+  });
+
+  test("says what stands in the way of agreement.json, and leaves no half of it", async () => {
+    const copy = join(tempFolder(), "copy");
+    cpSync(results, copy, { recursive: true });
+    rmSync(join(copy, "agreement.json"), { force: true });
+    mkdirSync(join(copy, "agreement.json"));
+    await expect(runCommand(registerAgreement, "agreement", copy, "--labels", dataset)).rejects.toThrow(
+      messages.agreementNotWritten(join(copy, "agreement.json"), "EISDIR"),
+    );
+    expect(readdirSync(copy).filter((name) => name.endsWith(".tmp"))).toEqual([]);
   });
 
   test("reads labels with byte order mark and CRLF", async () => {
