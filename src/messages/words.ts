@@ -9,9 +9,12 @@ export interface ListProblem {
   readonly file: string;
   readonly line: number;
   readonly message: string;
+  /** False for what large lexicons are full of by nature: several readings of a word, the same line twice. */
+  readonly severe: boolean;
 }
 
-const at = (file: string, line: number, text: string): ListProblem => ({
+const at = (file: string, line: number, text: string, severe = true): ListProblem => ({
+  severe,
   file,
   line,
   message: `${file}, line ${line}: ${text}`,
@@ -65,6 +68,7 @@ export function listReadingDiffers(
     file,
     line,
     `"${word}" is read ${second} here and ${first} in line ${firstLine}. Both are kept as two words.`,
+    false,
   );
 }
 
@@ -73,9 +77,64 @@ export function listLineTwice(file: string, line: number, word: string, firstLin
     file,
     line,
     `"${word}" stands already in line ${firstLine} with the same reading. The first line counts.`,
+    false,
   );
 }
 
 export function listUnreadable(file: string, line: number, reason: string): ListProblem {
   return at(file, line, `the line cannot be read (${reason}). Check its tabs and quotation marks.`);
+}
+
+export function wordUnknown(word: string): string {
+  return `"${word}" is in no dictionary or list, and its reading is not guessed. Give it in kana, or put it into a list (--list FILE: word, tab, reading).`;
+}
+
+export function weightUnreadable(text: string, parts: readonly string[]): string {
+  return `"${text}" is no weight. Write a part, an equals sign and a number from 0 on, as in heard=4. Parts: ${parts.join(", ")}.`;
+}
+
+export function targetUnknown(name: string, targets: readonly string[]): string {
+  return `"${name}" is no target. Choose among ${targets.join(", ")}; several may be joined by commas.`;
+}
+
+export function datasetNotInResults(name: string, datasets: readonly string[]): string {
+  return `These results hold no dataset "${name}". They hold: ${datasets.join(", ")}.`;
+}
+
+export function noDevoicingEvidence(dataset: string, predicted: number): string {
+  return predicted > 0
+    ? `${dataset}: its ${predicted} devoicing marks were predicted from text by a rule. They are no evidence, so every chance of devoicing is unknown.`
+    : `${dataset}: it does not say which vowels are devoiced, so every chance of devoicing is unknown.`;
+}
+
+export function oneSpeakerWords(dataset: string): string {
+  return `${dataset}: one speaker. Chances and ratios speak of this speaker only.`;
+}
+
+export function evidenceFrom(dataset: string, labelSet: string, others: readonly string[]): string {
+  const rest =
+    others.length === 0
+      ? ""
+      : ` Words can also be heard in ${others.join(", ")}; their evidence is not pooled with it.`;
+  return `Evidence comes from ${dataset} (${labelSet}).${rest}`;
+}
+
+export function tooFewForSet(target: string, found: number, wanted: number): string {
+  return `${target}: ${found} found where ${wanted} were wanted. Allow more morae (--max-morae), fewer speakers (--min-speakers) or give a word list (--list).`;
+}
+
+export function environmentsLeft(target: string, environments: number): string {
+  return `${target}: ${environments} more environments have words; a larger set (--pairs) would reach them.`;
+}
+
+export function predictedFromEvidence(): string {
+  return "Words are taken as said alone. A chance is what the corpus lets expect for the environment, not a statement about one speaker; IPA shows the likelier pronunciation.";
+}
+
+export function accentsUnknown(): string {
+  return 'No accents are given: every word says "accent unknown", and whether pitch gives a pair away is not known. Give a lexicon of accents with --accents FILE (word, tab, reading, tab, accent).';
+}
+
+export function moreListProblems(file: string, more: number): string {
+  return `${file}: ${more} more lines of such kinds. Correct these first.`;
 }

@@ -23,6 +23,7 @@ export interface WordList {
 }
 
 const headings = /^(word|surface|表記|単語|語)$/iu;
+const kanaOnly = /^[ぁ-ゖァ-ヺー]+$/u;
 const lonelySmall = /^[ァィゥェォャュョヮ]$/u;
 
 /**
@@ -39,8 +40,10 @@ export function parseWordList(text: string, file: string): WordList {
   const problems: ListProblem[] = [];
   const first = new Map<string, ListedWord>();
   for (const { columns, line } of linesOf(text)) {
-    const [surface = "", reading = "", accent = "", gloss = "", level = ""] = columns;
+    const [surface = "", given = "", accent = "", gloss = "", level = ""] = columns;
     if (line === 1 && headings.test(surface)) continue;
+    // A word in kana is its own reading.
+    const reading = given === "" && kanaOnly.test(surface) ? surface : given;
     const fault = readingFault(file, line, surface, reading);
     if (fault !== null) {
       problems.push(fault);
@@ -97,10 +100,13 @@ function readingFault(file: string, line: number, surface: string, reading: stri
 
 function accentsOf(text: string, morae: number): readonly number[] | null | "unreadable" {
   if (text === "" || text === "-" || text === "?") return null;
-  const parts = text
-    .normalize("NFKC")
+  // Parts of speech in brackets, as in (名)0,(副)1, are passed over.
+  const plain = text.normalize("NFKC").replace(/\([^)]*\)/gu, " ");
+  const parts = plain
     .split(/[,、;/\s]+/u)
+    .filter((part) => part !== "")
     .map(Number);
-  const fits = parts.every((part) => Number.isInteger(part) && part >= 0 && part <= morae);
+  const fits =
+    parts.length > 0 && parts.every((part) => Number.isInteger(part) && part >= 0 && part <= morae);
   return fits ? [...new Set(parts)] : "unreadable";
 }

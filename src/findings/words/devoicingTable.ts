@@ -54,7 +54,7 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
   const chances: Record<string, Chance> = {};
   for (const levels of allLevels()) {
     const name = nameOf(levels);
-    const own = shareOf(byEnvironment.get(name) ?? [], level);
+    const own = shareOf(cellsOf(byEnvironment, levels, accents), level);
     const predicted = model === null ? null : predictAnyAccent(model, levels, accents);
     const counts = { tokens: own.tokens, devoiced: own.devoiced, speakers: own.speakers };
     chances[name] =
@@ -88,6 +88,17 @@ function* allLevels(): Generator<Levels> {
       for (const after of afterGroups)
         for (const accent of ["yes", "no", "unknown"])
           for (const row of ["alone", "in-a-row"]) yield { vowel, before, after, accent, row };
+}
+
+/** Vowels of exactly this environment; where the accent of word or corpus is unknown, whatever their accent. */
+function cellsOf(
+  cells: ReadonlyMap<string, readonly DevoicingCell[]>,
+  levels: Levels,
+  accents: { readonly yes: number; readonly no: number },
+): DevoicingCell[] {
+  const anyAccent = levels.accent === "unknown" || accents.yes + accents.no === 0;
+  const wanted = anyAccent ? ["yes", "no", "unknown"] : [levels.accent];
+  return wanted.flatMap((accent) => cells.get(nameOf({ ...levels, accent })) ?? []);
 }
 
 const nameOf = ({ vowel, before, after, accent, row }: Levels) =>

@@ -14,12 +14,12 @@ export interface Listed {
  * Words of a user's list. A reading in ordinary kana (とうきょう) is brought to its sound by the dictionary's word of
  * the same spelling; without one it is taken as it is written. Lines must hold kana.
  */
-export function listedWords(list: readonly Listed[], dictionary: Lexicon | null): LexiconWord[] {
+export function listedWords(list: readonly Listed[], dictionary: Pick<Lexicon, "bySurface">): LexiconWord[] {
   return list.flatMap(({ surface, reading, accents, gloss, level }) => {
     const written = soundOf(reading);
     if (written === null) return [];
     const key = spellingKey(written);
-    const known = dictionary?.bySurface.get(surface)?.find(({ sound }) => spellingKey(sound) === key);
+    const known = dictionary.bySurface.get(surface)?.find(({ sound }) => spellingKey(sound) === key);
     return [
       {
         surface,

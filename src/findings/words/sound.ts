@@ -90,11 +90,11 @@ export function unitOf(consonant: string | null, vowel: string): string | undefi
   return unitOfPhones.get(consonant === null ? vowel : `${consonant} ${vowel}`);
 }
 
-/** Phones of one unit: none for ー, N for ン, cl for ッ. */
+/** Phones of one unit: none for ー or what is no unit, N for ン, cl for ッ. */
 export function phonesOfUnit(unit: string): readonly Phone[] {
   if (unit === longUnit) return [];
   if (unit === nasalUnit) return ["N"];
-  return unit === geminateUnit ? ["cl"] : units[unit.charCodeAt(0) - firstUnit]!.phones;
+  return unit === geminateUnit ? ["cl"] : (units[unit.charCodeAt(0) - firstUnit]?.phones ?? []);
 }
 
 export function vowelOfUnit(unit: string): Vowel | null {

@@ -44,6 +44,15 @@ describe("parseWordList", () => {
     ]);
   });
 
+  test("takes a word in kana as its own reading, and passes over parts of speech in accents", () => {
+    const { words, problems } = parseWordList("あっさり\t\t3\n全部\tゼンブ\t(名)1,(副)0\n", "k.tsv");
+    expect(words.map(({ reading, accents }) => [reading, accents])).toEqual([
+      ["あっさり", [3]],
+      ["ゼンブ", [1, 0]],
+    ]);
+    expect(problems).toEqual([]);
+  });
+
   test("says that an empty list is empty", () => {
     for (const empty of ["", "\n\n", "# nothing\n", "word\treading\n"])
       expect(parseWordList(empty, "e.tsv")).toEqual({ words: [], problems: [messages.listEmpty("e.tsv")] });

@@ -1,0 +1,125 @@
+import { readFile } from "node:fs/promises";
+import * as v from "valibot";
+import { assembleWords, type WordMaterial } from "../findings/words/assembleWords.ts";
+import { type TokenTable, tokenColumnsNeeded } from "../findings/words/corpusTable.ts";
+import { jsonBroken } from "../messages/results.ts";
+import { UserError } from "../messages/userError.ts";
+import type { ListProblem } from "../messages/words.ts";
+import * as messages from "../messages/words.ts";
+import { loadCells } from "../storage/loadCells.ts";
+import { readColumns } from "../storage/readColumns.ts";
+import { readDictionary } from "../storage/readDictionary.ts";
+import { readWordList } from "../storage/readWordList.ts";
+import { resultPath } from "../storage/resultsFolder.ts";
+
+const cardSchema = v.object({
+  id: v.string(),
+  name: v.string(),
+  version: v.nullable(v.string()),
+  licence: v.object({ name: v.string(), url: v.nullable(v.string()) }),
+  citation: v.nullable(v.string()),
+  attribution: v.array(v.string()),
+  notice: v.nullable(v.string()),
+});
+const runSchema = v.object({ datasets: v.array(cardSchema) });
+
+const mostProblems = 20;
+
+export interface LoadedWords {
+  readonly material: WordMaterial;
+  /** One entry a dataset, and one for the dictionary. */
+  readonly citations: readonly string[];
+  /** What must stand with the results. */
+  readonly notices: readonly string[];
+  /** What the reader should know about this choice of sources. */
+  readonly notes: readonly string[];
+}
+
+export interface WordFiles {
+  readonly list?: string;
+  readonly accents?: string;
+  readonly dataset?: string;
+  readonly level: number;
+}
+
+/** Reads a results folder, the dictionary and the user's lists. */
+export async function loadWords(
+  folder: string,
+  { list, accents, dataset, level }: WordFiles,
+): Promise<LoadedWords> {
+  const cards = await readCards(folder);
+  const tokens = (await readColumns(
+    await resultPath(folder, "tokens"),
+    tokenColumnsNeeded,
+  )) as unknown as TokenTable;
+  const [own, lexicon] = [list, accents].map((path) => (path === undefined ? null : readWordList(path)));
+  const material = assembleWords({
+    dictionary: await readDictionary(),
+    tokens,
+    cells: await loadCells(folder),
+    list: own?.words ?? [],
+    accents: lexicon?.words ?? [],
+    ...(dataset === undefined ? {} : { dataset }),
+    level,
+  });
+  if (dataset !== undefined && !material.datasets.includes(dataset))
+    throw new UserError(messages.datasetNotInResults(dataset, material.datasets));
+  return {
+    material,
+    citations: [
+      ...cards.map(citationOf),
+      "Words and readings: IPADIC, as shipped with kuromoji 0.1.2 (Apache-2.0).",
+    ],
+    notices: cards.flatMap(({ notice }) => notice ?? []),
+    notes: [
+      ...problemNotes(own?.problems ?? []),
+      ...problemNotes((lexicon?.problems ?? []).filter(({ severe }) => severe)),
+      ...evidenceNotes(material, accents !== undefined),
+    ],
+  };
+}
+
+async function readCards(folder: string) {
+  const path = await resultPath(folder, "run");
+  try {
+    return v.parse(runSchema, JSON.parse(await readFile(path, "utf8"))).datasets;
+  } catch (error) {
+    throw new UserError(jsonBroken(path, error instanceof Error ? error.message : String(error)));
+  }
+}
+
+function citationOf({
+  name,
+  version,
+  licence,
+  citation,
+  attribution,
+}: v.InferOutput<typeof cardSchema>): string {
+  const title = citation ?? `${name}${version === null ? "" : `, version ${version}`}.`;
+  return [
+    title,
+    `Licence: ${licence.name}${licence.url === null ? "" : ` (${licence.url})`}.`,
+    ...attribution,
+  ].join(" ");
+}
+
+/** The first lines that cannot be used, and how many more there are. */
+function problemNotes(problems: readonly ListProblem[]): string[] {
+  const shown = problems.slice(0, mostProblems).map(({ message }) => message);
+  const more = problems.length - shown.length;
+  return more > 0 ? [...shown, messages.moreListProblems(problems[0]!.file, more)] : shown;
+}
+
+function evidenceNotes({ evidence, datasets }: WordMaterial, accentsGiven: boolean): string[] {
+  const { devoicing } = evidence;
+  const { dataset, labelSet, basis, predicted, speakers } = devoicing;
+  if (dataset === null) return [];
+  const others = datasets.filter((name) => name !== dataset);
+  return [
+    messages.evidenceFrom(dataset, labelSet!, others),
+    ...(basis === null ? [messages.noDevoicingEvidence(dataset, predicted)] : []),
+    ...(speakers === 1 ? [messages.oneSpeakerWords(dataset)] : []),
+    ...(accentsGiven ? [] : [messages.accentsUnknown()]),
+    messages.predictedFromEvidence(),
+  ];
+}

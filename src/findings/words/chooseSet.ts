@@ -1,0 +1,114 @@
+import { seededRandom } from "../../statistics/seededRandom.ts";
+import type { Candidate } from "./candidate.ts";
+
+export interface SetOptions {
+  /** Words, pairs or triplets wanted. */
+  readonly size: number;
+  /** At least this many speakers must be there to hear: of the words themselves, or else of their environment. */
+  readonly minSpeakers: number;
+  /** Only words that were said in the corpus by that many speakers. */
+  readonly heardOnly: boolean;
+  /** Share of the set that is kept for a later test. */
+  readonly heldOutShare: number;
+  readonly seed: number;
+}
+
+export interface ChosenSet {
+  readonly chosen: readonly Candidate[];
+  /** Indices in `chosen` of those to keep away from practice. */
+  readonly heldOut: ReadonlySet<number>;
+  /** Environments of eligible candidates that the set does not reach. */
+  readonly uncovered: readonly string[];
+  readonly eligible: number;
+}
+
+/** What a new environment is worth beside a score between 0 and 1, and what a sound already used takes away. */
+const newEnvironment = 1;
+const usedAgain = 0.15;
+/** Chance's part in the choice: enough to vary sets by seed, too little to prefer a poor word. */
+const jitter = 0.03;
+
+/** Targets without an estimate (ん) rest on no speakers, and are kept unless words must be heard. */
+export function isEligible(candidate: Candidate, { minSpeakers, heardOnly }: SetOptions): boolean {
+  const speakers = heardOnly
+    ? candidate.heardSpeakers
+    : Math.max(candidate.heardSpeakers, candidate.evidenceSpeakers);
+  const nothingEstimated = candidate.chances.length === 0 && candidate.ratios.length === 0;
+  return speakers >= minSpeakers || (nothingEstimated && !heardOnly);
+}
+
+/**
+ * A set by greedy cover: each step takes the candidate that brings most, a new environment first, then a good score and
+ * sounds before and after (C1, C2) that are not yet used. No word comes twice. The same seed gives the same set.
+ */
+export function chooseSet(candidates: readonly Candidate[], options: SetOptions): ChosenSet {
+  const random = seededRandom(options.seed);
+  const pool = candidates
+    .filter((candidate) => isEligible(candidate, options))
+    .map((candidate) => ({ candidate, luck: jitter * random.uniform() }));
+  const environments = new Set(pool.map(({ candidate }) => candidate.environment));
+  const covered = new Set<string>();
+  const used = new Map<string, number>();
+  const sounds = new Set<string>();
+  const chosen: Candidate[] = [];
+  const times = (name: string) => used.get(name) ?? 0;
+  while (chosen.length < options.size) {
+    let best: Candidate | null = null;
+    let most = Number.NEGATIVE_INFINITY;
+    for (const { candidate, luck } of pool) {
+      const gain =
+        candidate.score +
+        luck +
+        (covered.has(candidate.environment) ? 0 : newEnvironment) -
+        usedAgain * (times(`1 ${candidate.c1}`) + times(`2 ${candidate.c2}`));
+      if (gain <= most || candidate.words.some(({ sound }) => sounds.has(sound))) continue;
+      most = gain;
+      best = candidate;
+    }
+    if (best === null) break;
+    chosen.push(best);
+    covered.add(best.environment);
+    for (const { sound } of best.words) sounds.add(sound);
+    for (const name of [`1 ${best.c1}`, `2 ${best.c2}`]) used.set(name, times(name) + 1);
+  }
+  return {
+    chosen,
+    heldOut: holdOut(chosen, options.heldOutShare, options.seed),
+    uncovered: [...environments].filter((name) => !covered.has(name)).sort(),
+    eligible: pool.length,
+  };
+}
+
+/** Indices kept for a test, of environments that stay in practice where there are such; never all of them. */
+function holdOut(chosen: readonly Candidate[], share: number, seed: number): Set<number> {
+  const random = seededRandom(seed + 1);
+  const wanted = Math.min(Math.floor(chosen.length * share), chosen.length - 1);
+  const left = new Map<string, number>();
+  for (const { environment } of chosen) left.set(environment, (left.get(environment) ?? 0) + 1);
+  const order = chosen.map((_, at) => ({ at, luck: random.uniform() })).sort((a, b) => a.luck - b.luck);
+  const held = new Set<number>();
+  for (const needsCompany of [true, false])
+    for (const { at } of order) {
+      const { environment } = chosen[at]!;
+      if (held.size >= wanted || held.has(at) || (needsCompany && left.get(environment)! < 2)) continue;
+      held.add(at);
+      left.set(environment, left.get(environment)! - 1);
+    }
+  return held;
+}
+
+/**
+ * Speakers to keep for a later test: that share, at least one where there are four or more, none where there are fewer,
+ * since too few voices would be left.
+ */
+export function heldOutSpeakers(speakers: readonly string[], share: number, seed: number): string[] {
+  if (speakers.length < 4 || share <= 0) return [];
+  const random = seededRandom(seed + 2);
+  const order = [...speakers].sort().map((speaker) => ({ speaker, luck: random.uniform() }));
+  const count = Math.max(1, Math.floor(speakers.length * share));
+  return order
+    .sort((a, b) => a.luck - b.luck)
+    .slice(0, count)
+    .map(({ speaker }) => speaker)
+    .sort();
+}

@@ -1,0 +1,103 @@
+import type { Candidate } from "./candidate.ts";
+import type { HeardWord } from "./corpusWords.ts";
+import { type Chance, chanceOf } from "./devoicingTable.ts";
+import { vowelsOf } from "./environment.ts";
+import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
+import type { Lexicon, LexiconWord } from "./lexicon.ts";
+import { reasonsOf } from "./reasons.ts";
+import { transcribe } from "./transcribe.ts";
+
+/** A place in a recording where a word can be heard. */
+export interface Clip {
+  readonly dataset: string;
+  readonly utterance: string;
+  readonly speaker: string;
+  readonly startMs: number;
+  readonly endMs: number;
+  /** Whether the vowel in question was marked devoiced; null when it is not known. */
+  readonly devoiced: boolean | null;
+}
+
+export interface DrillWord {
+  readonly surface: string;
+  readonly kana: string;
+  readonly romaji: string;
+  readonly ipa: string;
+  readonly morae: number;
+  readonly gloss: string | null;
+  readonly level: string | null;
+  readonly partOfSpeech: string | null;
+  readonly accents: readonly number[] | null;
+  readonly sources: readonly string[];
+  /** Other words of the same sound, commonest first. */
+  readonly homophones: readonly string[];
+  readonly tokens: number;
+  readonly speakers: number;
+  /** One clip a speaker. */
+  readonly clips: readonly Clip[];
+}
+
+/** What a page, a table or a handout shows of a candidate. */
+export interface DrillItem extends Omit<Candidate, "words"> {
+  readonly words: readonly DrillWord[];
+  /** The evidence in one line. */
+  readonly evidence: string;
+}
+
+const mostHomophones = 6;
+const mostClips = 8;
+
+export function describe(candidate: Candidate, lexicon: Lexicon, evidence: Evidence): DrillItem {
+  const { words, focus } = candidate;
+  return {
+    ...candidate,
+    words: words.map((word, at) => describeWord(word, focus[at]!, lexicon, evidence)),
+    evidence: reasonsOf(candidate, evidence.devoicing).join("; "),
+  };
+}
+
+/** A word with its transcription; vowels more likely devoiced than not are written so. */
+export function describeWord(
+  word: LexiconWord,
+  focus: number,
+  lexicon: Lexicon,
+  evidence: Evidence,
+): DrillWord {
+  const heard = timesHeard(evidence.heard, word);
+  const others = (lexicon.bySound.get(word.sound) ?? []).filter(({ surface }) => surface !== word.surface);
+  return {
+    surface: word.surface,
+    ...transcribe(word.sound, whispered(word, evidence)),
+    morae: word.sound.length,
+    gloss: word.gloss,
+    level: word.level,
+    partOfSpeech: word.partOfSpeech,
+    accents: word.accents,
+    sources: word.sources,
+    homophones: others.slice(0, mostHomophones).map(({ surface }) => surface),
+    tokens: heard.length,
+    speakers: speakersOf(heard).length,
+    clips: clipsOf(heard, focus),
+  };
+}
+
+const likely = ({ estimate }: Chance) => estimate !== null && estimate > 0.5;
+
+export function whispered({ sound, accents }: LexiconWord, { devoicing }: Evidence): Set<number> {
+  const vowels = vowelsOf(sound, accents?.[0] ?? null).filter((vowel) => likely(chanceOf(devoicing, vowel)));
+  return new Set(vowels.map(({ mora }) => mora));
+}
+
+function clipsOf(heard: readonly HeardWord[], focus: number): Clip[] {
+  const bySpeaker = new Map<string, HeardWord>();
+  for (const one of heard) {
+    const key = `${one.dataset}/${one.speaker}`;
+    if (!bySpeaker.has(key)) bySpeaker.set(key, one);
+  }
+  return [...bySpeaker.values()]
+    .slice(0, mostClips)
+    .map(({ dataset, utterance, speaker, startMs, endMs, devoiced }) => ({
+      ...{ dataset, utterance, speaker, startMs, endMs },
+      devoiced: devoiced.get(focus) ?? null,
+    }));
+}

@@ -1,0 +1,89 @@
+import type { WordMaterial } from "./assembleWords.ts";
+import type { Candidate } from "./candidate.ts";
+import { chooseSet, heldOutSpeakers, isEligible, type SetOptions } from "./chooseSet.ts";
+import { type DrillItem, describe } from "./describe.ts";
+import type { DevoicingTable } from "./devoicingTable.ts";
+import type { LengthEvidence } from "./lengthEvidence.ts";
+import { pairCandidates } from "./pairCandidates.ts";
+import { isPairTarget, type Target, targets, targetTitles } from "./targets.ts";
+import { defaultWeights, type Weights } from "./weights.ts";
+import { wordCandidates } from "./wordCandidates.ts";
+
+export interface DrillOptions extends SetOptions {
+  readonly targets: readonly Target[];
+  readonly maxMorae: number;
+  readonly weights: Weights;
+}
+
+/** What follows from each: sets of a dozen are a lesson; four morae keep words readable; with no fewest speakers, words of environments that were never heard come too, and say so. */
+export const defaultDrillOptions: DrillOptions = {
+  targets,
+  size: 12,
+  maxMorae: 4,
+  minSpeakers: 0,
+  heardOnly: false,
+  heldOutShare: 0.25,
+  seed: 1,
+  weights: defaultWeights,
+};
+
+export interface DrillSet {
+  readonly target: Target;
+  readonly title: string;
+  readonly items: readonly (DrillItem & { readonly heldOut: boolean })[];
+  /** Environments that words were found for but that the set is too small to hold. */
+  readonly uncovered: readonly string[];
+  readonly eligible: number;
+}
+
+/** What `drill-words.json` holds. */
+export interface DrillWords {
+  readonly options: DrillOptions;
+  readonly devoicing: DevoicingTable;
+  readonly lengths: LengthEvidence;
+  readonly sets: readonly DrillSet[];
+  /** Speakers to keep for a later test, and all others. */
+  readonly speakers: { readonly practice: readonly string[]; readonly heldOut: readonly string[] };
+  /** The best candidates of each target, for pages that filter and sort; best first. */
+  readonly candidates: readonly DrillItem[];
+}
+
+/** A set for each target, and the `most` best candidates of each (default none). Pure: the same input gives the same output. */
+export function drillWords(material: WordMaterial, given: Partial<DrillOptions> = {}, most = 0): DrillWords {
+  const options = { ...defaultDrillOptions, ...given };
+  const { lexicon, evidence } = material;
+  const listed: DrillItem[] = [];
+  const sets = options.targets.map((target): DrillSet => {
+    const candidates = candidatesOf(material, target, options);
+    for (const candidate of candidates.slice(0, most)) listed.push(describe(candidate, lexicon, evidence));
+    const { chosen, heldOut, uncovered, eligible } = chooseSet(candidates, options);
+    return {
+      ...{ target, title: targetTitles[target], uncovered, eligible },
+      items: chosen.map((one, at) => ({ ...describe(one, lexicon, evidence), heldOut: heldOut.has(at) })),
+    };
+  });
+  const speakers = [...new Set(material.heard.map(({ dataset, speaker }) => `${dataset}/${speaker}`))].sort();
+  const heldOut = heldOutSpeakers(speakers, options.heldOutShare, options.seed);
+  return {
+    options,
+    devoicing: evidence.devoicing,
+    lengths: evidence.lengths,
+    sets,
+    speakers: { practice: speakers.filter((speaker) => !heldOut.includes(speaker)), heldOut },
+    candidates: listed,
+  };
+}
+
+/** All candidates of a target that enough speakers stand behind, best first; equals in the order of their kana. */
+function candidatesOf(material: WordMaterial, target: Target, options: DrillOptions): Candidate[] {
+  const { lexicon, pairs, evidence } = material;
+  const found = isPairTarget(target)
+    ? pairCandidates(lexicon, pairs, evidence, target, options)
+    : wordCandidates(lexicon, evidence, target, options);
+  const key = ({ words }: Candidate) => words.map(({ sound, surface }) => `${sound} ${surface}`).join(" ");
+  return found
+    .filter((candidate) => isEligible(candidate, options))
+    .map((candidate) => ({ candidate, key: key(candidate) }))
+    .sort((a, b) => b.candidate.score - a.candidate.score || (a.key < b.key ? -1 : a.key > b.key ? 1 : 0))
+    .map(({ candidate }) => candidate);
+}

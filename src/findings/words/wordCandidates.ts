@@ -1,0 +1,88 @@
+import type { Candidate, Confound } from "./candidate.ts";
+import { type Chance, chanceOf } from "./devoicingTable.ts";
+import { environmentOf, groupOf, vowelsOf, type WordVowel } from "./environment.ts";
+import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
+import type { Lexicon, LexiconWord } from "./lexicon.ts";
+import { scoreCandidate } from "./scoreCandidate.ts";
+import { geminateUnit } from "./sound.ts";
+import type { WordTarget } from "./targets.ts";
+import type { Weights } from "./weights.ts";
+
+export interface CandidateOptions {
+  readonly maxMorae: number;
+  readonly weights: Weights;
+}
+
+/** Homophones from which a word counts as having many. */
+const manyHomophones = 5;
+
+/**
+ * Single words for a target, one entry a word and vowel. A word is said alone, so that pauses stand around it; with
+ * several accents in use the first counts.
+ */
+export function wordCandidates(
+  lexicon: Lexicon,
+  evidence: Evidence,
+  target: WordTarget,
+  { maxMorae, weights }: CandidateOptions,
+): Candidate[] {
+  const found: Candidate[] = [];
+  for (const [sound, homophones] of lexicon.bySound) {
+    if (sound.length > maxMorae || homophones[0]!.unfit || sound.endsWith(geminateUnit)) continue;
+    for (const word of homophones) {
+      if (word.unfit) break;
+      const vowels = vowelsOf(sound, word.accents?.[0] ?? null);
+      for (const vowel of vowels) {
+        if (!vowel.devoiceable || !suits(vowel, chanceOf(evidence.devoicing, vowel), target)) continue;
+        found.push(candidateOf(word, vowel, vowels, homophones.length, evidence, target, weights));
+      }
+    }
+  }
+  return found;
+}
+
+/** An unknown chance rules nothing out: the word then says that it is unknown. */
+function suits({ vowel, after }: WordVowel, { estimate }: Chance, target: WordTarget): boolean {
+  if (target === "kept-voiced") return estimate === null || estimate < 0.5;
+  if (target === "final") return after === "pause";
+  if (estimate !== null && estimate <= 0.5) return false;
+  if (target === "devoiced-i") return vowel === "i" && after !== "pause";
+  return vowel === "u" && after !== "pause";
+}
+
+function candidateOf(
+  word: LexiconWord,
+  vowel: WordVowel,
+  vowels: readonly WordVowel[],
+  homophones: number,
+  evidence: Evidence,
+  target: WordTarget,
+  weights: Weights,
+): Candidate {
+  const chance = chanceOf(evidence.devoicing, vowel);
+  const confounds: Confound[] = [];
+  if (word.accents === null) confounds.push("accent-unknown");
+  if (vowels.some((other) => other !== vowel && other.devoiceable)) confounds.push("other-devoiceable");
+  if (homophones >= manyHomophones) confounds.push("many-homophones");
+  if (chance.how === "model" && chance.tokens === 0) confounds.push("not-met");
+  return scoreCandidate(
+    {
+      target,
+      words: [word],
+      focus: [vowel.mora],
+      environment:
+        target === "kept-voiced"
+          ? environmentOf(vowel)
+          : `${vowel.vowel} ${groupOf(vowel.before)} ${groupOf(vowel.after)}`,
+      c1: vowel.before,
+      c2: vowel.after,
+      chances: [chance],
+      ratios: [],
+      accent: null,
+      confounds,
+      heardSpeakers: speakersOf(timesHeard(evidence.heard, word)).length,
+      evidenceSpeakers: chance.speakers,
+    },
+    weights,
+  );
+}

@@ -1,0 +1,47 @@
+import type { DrillWord } from "./describe.ts";
+import type { DrillWords } from "./drillWords.ts";
+
+/** Columns of the table that spreadsheets get. */
+export const wordRowColumns = [
+  ...["target", "number", "use", "score", "words", "kana", "romaji", "ipa", "gloss", "level", "accents"],
+  ...["environment", "before", "after", "speakersHeard", "tokensHeard", "evidence", "clips"],
+] as const;
+
+export type WordRow = Readonly<Record<(typeof wordRowColumns)[number], string | number>>;
+
+/** One row a word, pair or triplet of the sets; the words of a pair stand in one field, parted by a slash. */
+export function wordRows({ sets }: DrillWords): WordRow[] {
+  return sets.flatMap(({ target, items }) =>
+    items.map((item, at) => {
+      const each = (text: (word: DrillWord) => string) => item.words.map(text).join(" / ");
+      return {
+        target,
+        number: at + 1,
+        use: item.heldOut ? "test" : "practice",
+        score: Number(item.score.toFixed(3)),
+        words: each(({ surface }) => surface),
+        kana: each(({ kana }) => kana),
+        romaji: each(({ romaji }) => romaji),
+        ipa: each(({ ipa }) => ipa),
+        gloss: item.words.some(({ gloss }) => gloss !== null) ? each(({ gloss }) => gloss ?? "–") : "",
+        level: item.words.some(({ level }) => level !== null) ? each(({ level }) => level ?? "–") : "",
+        accents: each(accentText),
+        environment: item.environment,
+        before: item.c1,
+        after: item.c2,
+        speakersHeard: item.heardSpeakers,
+        tokensHeard: Math.min(...item.words.map(({ tokens }) => tokens)),
+        evidence: item.evidence,
+        clips: item.words.flatMap(({ clips }) => clips.map(clipName)).join(" "),
+      };
+    }),
+  );
+}
+
+export function accentText({ accents }: Pick<DrillWord, "accents">): string {
+  return accents === null ? "unknown" : accents.join(" or ");
+}
+
+function clipName({ dataset, utterance, startMs, endMs }: DrillWord["clips"][number]): string {
+  return `${dataset}/${utterance}@${Math.round(startMs)}-${Math.round(endMs)}`;
+}
