@@ -2,6 +2,8 @@ import { resolve } from "node:path";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
+import { judgeRules } from "./findings/rules/judgeRule.ts";
+import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
 import * as messages from "./messages/results.ts";
 import { UserError } from "./messages/userError.ts";
@@ -12,6 +14,7 @@ import { readDataset } from "./readDataset.ts";
 import type { LoadReader } from "./readUtterances.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { loadCells } from "./storage/loadCells.ts";
+import { loadRules } from "./storage/loadRules.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
@@ -141,6 +144,11 @@ async function conclude(options: RunOptions, results: ResultsFolder, record: Run
   const estimates = runEstimates(cells, options.level);
   await writeJson(results.path("estimates"), estimates);
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
+  const notices = Object.fromEntries(
+    record.datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
+  );
+  const rules = parseRules(await loadRules());
+  await writeJson(results.path("rules"), judgeRules(rules, cells, { level: options.level, notices }));
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
 }

@@ -7,6 +7,7 @@ import { registerPhones } from "./phones.ts";
 import { registerRates } from "./rates.ts";
 import { registerRatios } from "./ratios.ts";
 import { registerReport } from "./report.ts";
+import { registerRules } from "./rules.ts";
 import { registerRun } from "./run.ts";
 import { registerServe } from "./serve.ts";
 
@@ -28,6 +29,7 @@ export async function main(argv: readonly string[]): Promise<void> {
   registerPhones(program);
   registerRates(program);
   registerRatios(program);
+  registerRules(program);
   registerReport(program);
   registerServe(program);
   for (const command of program.commands) command.exitOverride();

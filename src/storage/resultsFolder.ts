@@ -12,6 +12,7 @@ export const resultFiles = {
   cells: "cells.parquet",
   estimates: "estimates.json",
   findings: "findings.json",
+  rules: "rules.json",
   problems: "problems.csv",
   datapackage: "datapackage.json",
   site: "site",
