@@ -17,16 +17,20 @@ describe("a run that has to find the boundaries itself", () => {
   beforeAll(async () => {
     const subset = demoSubset({ speakers: ["demo-01", "demo-03"], labels: false });
     speaker = subset.ids.filter((id) => id.startsWith("demo-01"));
-    const [cut, silent, latin] = speaker.slice(3, 6) as [string, string, string];
+    const [cut, silent, latin, music] = speaker.slice(3, 7) as [string, string, string, string];
+    const half = speaker[20]!;
     const texts = new Map(subset.texts);
     texts.set(speaker[7]!, subset.texts.get(speaker[16]!)!);
     texts.set(speaker[16]!, subset.texts.get(speaker[7]!)!);
     texts.set(latin, { text: "Zyxwv qrst を見た", reading: "" });
+    const { reading } = subset.texts.get(half)!;
+    texts.set(half, { text: reading, reading: reading.slice(0, reading.length >> 1) });
     const folder = subset.write({
       texts,
       audio: new Map([
         [cut, "cut"],
         [silent, "silent"],
+        [music, "music"],
       ]),
     });
     const out = keptFolder();
@@ -63,6 +67,16 @@ describe("a run that has to find the boundaries itself", () => {
   test("does not find the text in silence", () => {
     expect(problems.some(({ utterance }) => utterance === speaker[4])).toBe(true);
     expect(measured().has(speaker[4]!)).toBe(false);
+  });
+
+  test("does not find the text in music", () => {
+    expect(rulesOf(speaker[6]!).some((rule) => rule.startsWith("recording-"))).toBe(true);
+    expect(measured().has(speaker[6]!)).toBe(false);
+  });
+
+  test("sets aside a recording of which the text holds only the first half", () => {
+    expect(rulesOf(speaker[20]!).some((rule) => rule.startsWith("recording-not-of-text"))).toBe(true);
+    expect(measured().has(speaker[20]!)).toBe(false);
   });
 
   test("reports a text without a reading and never guesses it", () => {

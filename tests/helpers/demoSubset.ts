@@ -19,8 +19,11 @@ export interface SubsetText {
   readonly reading: string;
 }
 
-/** How a recording is spoilt: its second half missing, or digital silence of two seconds in its place. */
-export type Spoilt = "cut" | "silent";
+/**
+ * How a recording is spoilt: its second half missing, or in its place two seconds of digital silence, or three seconds
+ * of music: a scale of tones with three harmonics.
+ */
+export type Spoilt = "cut" | "silent" | "music";
 
 /** Some speakers of the demo as a dataset of their own, to be spoilt on purpose. */
 export function demoSubset({ speakers, labels }: { speakers: readonly string[]; labels: boolean }) {
@@ -40,7 +43,8 @@ export function demoSubset({ speakers, labels }: { speakers: readonly string[]; 
       const folder = keptFolder();
       const rows = lines.map((line) => {
         const spoilt = changes.audio?.get(line.id);
-        const audio = spoilt === "silent" ? line.audio.replace(/flac$/, "wav") : line.audio;
+        const audio =
+          spoilt === "silent" || spoilt === "music" ? line.audio.replace(/flac$/, "wav") : line.audio;
         put(folder, audio, recording(line.audio, spoilt));
         if (labels) put(folder, labelPath(line), readFileSync(join(demo, labelPath(line))));
         const { text, reading } = changes.texts?.get(line.id) ?? line;
@@ -58,13 +62,25 @@ function labelPath({ speaker, id }: Line): string {
 }
 
 function recording(path: string, spoilt: Spoilt | undefined): Uint8Array {
-  if (spoilt === "silent") {
-    const wav = new wavefile.WaveFile();
-    wav.fromScratch(1, 16_000, "16", new Int16Array(32_000));
-    return wav.toBuffer();
-  }
+  if (spoilt === "silent") return wavOf(new Int16Array(32_000));
+  if (spoilt === "music") return wavOf(scaleOfTones());
   const bytes = readFileSync(join(demo, path));
   return spoilt === "cut" ? bytes.subarray(0, bytes.length >> 1) : bytes;
+}
+
+function wavOf(samples: Int16Array): Uint8Array {
+  const wav = new wavefile.WaveFile();
+  wav.fromScratch(1, 16_000, "16", samples);
+  return wav.toBuffer();
+}
+
+function scaleOfTones(): Int16Array {
+  const semitones = [0, 2, 4, 5, 7, 9, 11, 12];
+  return Int16Array.from({ length: 48_000 }, (_, i) => {
+    const hz = 220 * 2 ** (semitones[Math.floor(i / 6000)]! / 12);
+    const phase = (2 * Math.PI * hz * i) / 16_000;
+    return 6000 * (Math.sin(phase) + Math.sin(2 * phase) / 2 + Math.sin(3 * phase) / 3);
+  });
 }
 
 function card(labels: boolean): object {
