@@ -39,7 +39,11 @@ export function resampleFrame(
     const first = Math.max(0, Math.ceil(place - half));
     const last = Math.min(samples.length - 1, Math.floor(place + half));
     let sum = 0;
-    for (let i = first; i <= last; i++) sum += samples[i]! * kernel[Math.round(Math.abs(place - i) * steps)]!;
+    let away = Math.round((place - first) * steps);
+    for (let i = first; i <= last; i++) {
+      sum += samples[i]! * kernel[away < 0 ? -away : away]!;
+      away -= steps;
+    }
     out[n] = sum;
   }
 }
