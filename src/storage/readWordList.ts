@@ -23,7 +23,7 @@ export interface WordList {
 }
 
 const headings = /^(word|surface|表記|単語|語)$/iu;
-const kanaOnly = /^[ぁ-ゖァ-ヺー]+$/u;
+const kanaOnly = /^[ぁ-ゖァ-ヺー・]+$/u;
 const lonelySmall = /^[ァィゥェォャュョヮ]$/u;
 
 /**
