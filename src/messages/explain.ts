@@ -82,6 +82,9 @@ export const interceptLeftOut = (unit: string, groups: number) =>
 export const noBounds = () =>
   "An effect without bounds rests on so few speakers or words that its error cannot be estimated.";
 
+export const muchWider = (effects: readonly string[]) =>
+  `For ${effects.join(", ")} the clustered interval is more than twice as wide as that of the mixed model: speakers or words may differ in the effect itself, which random intercepts do not know of. Go by the wider one.`;
+
 /** Vowel space. */
 export const noFormants = () =>
   "No vowel has measured formants. They need recordings: labels alone do not tell vowel quality.";

@@ -17,6 +17,7 @@ import { evidenceOf } from "./evidence.ts";
 import type { Explanation, Model } from "./explanation.ts";
 import { clusteredModel, mixedModel } from "./fitModels.ts";
 import { itemsOf, speakersOf } from "./modelColumns.ts";
+import { muchWiderEffects } from "./muchWiderEffects.ts";
 import { setAsideSeparated } from "./setAsideSeparated.ts";
 import { type Source, sourcesOf } from "./sources.ts";
 import { speakerWarnings } from "./speakerWarnings.ts";
@@ -93,7 +94,7 @@ function explainSource(
     options: { level, speakers, devoiced, units: { speechRate: "mora/s", wordFrequency: "tenfold" } },
   };
   const models: Model[] = [clusteredModel(data), mixedModel(data)];
-  return { ...head, reason: null, separated, models, warnings };
+  return { ...head, reason: null, separated, models, warnings: [...warnings, ...muchWiderEffects(models)] };
 }
 
 function mayDevoice({ labels }: TokenTable, row: number): boolean {

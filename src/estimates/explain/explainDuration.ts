@@ -13,6 +13,7 @@ import { consonantClass, durationColumns } from "./durationColumns.ts";
 import type { Explanation } from "./explanation.ts";
 import { clusteredModel, mixedModel } from "./fitModels.ts";
 import { itemsOf, speakersOf } from "./modelColumns.ts";
+import { muchWiderEffects } from "./muchWiderEffects.ts";
 import { type Source, sourcesOf } from "./sources.ts";
 import { speakerWarnings } from "./speakerWarnings.ts";
 import { knownRows, usableTerms } from "./usableTerms.ts";
@@ -83,7 +84,8 @@ function explainSource(
     outcome: logMs,
     options: { level, speakers, devoiced: null, units: { speechRate: "mora/s" } },
   };
-  return { ...head, reason: null, models: [clusteredModel(data), mixedModel(data)], warnings };
+  const models = [clusteredModel(data), mixedModel(data)];
+  return { ...head, reason: null, models, warnings: [...warnings, ...muchWiderEffects(models)] };
 }
 
 function labelTest(
