@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
+import { registerAgreement } from "./agreement.ts";
 import { registerCheck } from "./check.ts";
 import { registerDemo } from "./demo.ts";
 import { registerPhones } from "./phones.ts";
@@ -9,6 +10,7 @@ import { registerRatios } from "./ratios.ts";
 import { registerReport } from "./report.ts";
 import { registerRules } from "./rules.ts";
 import { registerRun } from "./run.ts";
+import { registerSample } from "./sample.ts";
 import { registerServe } from "./serve.ts";
 
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
@@ -30,6 +32,8 @@ export async function main(argv: readonly string[]): Promise<void> {
   registerRates(program);
   registerRatios(program);
   registerRules(program);
+  registerAgreement(program);
+  registerSample(program);
   registerReport(program);
   registerServe(program);
   for (const command of program.commands) command.exitOverride();

@@ -1,6 +1,6 @@
 import type { MatchLimits } from "../alignment/judgeMatches.ts";
 import type { MatchScore } from "../alignment/matchScore.ts";
-import { stretchDoesNotMatch, textDoesNotMatch } from "./alignment.ts";
+import { stretchDoesNotMatch, textDoesNotMatch, tooLittleSpeech } from "./alignment.ts";
 import type { Wording } from "./labels.ts";
 
 const listen =
@@ -28,6 +28,16 @@ export function textDiffers(
         ? textDoesNotMatch(gapDeviation, limits.text)
         : stretchDoesNotMatch(worst.startMs, worst.endMs, worstDeviation, limits.stretch),
     wayOut: listen,
+  };
+}
+
+/** A dataset with so little speech that its boundaries are less sure. */
+export function littleToLearnFrom(foundSec: number, wantedSec: number): Wording {
+  return {
+    rule: "little-speech-to-learn-from",
+    message: tooLittleSpeech(foundSec, wantedSec, "The sounds were learnt from what there is."),
+    wayOut:
+      "Add recordings of the same kind. Until then look at each boundary's confidence, and cite no duration from so little.",
   };
 }
 
