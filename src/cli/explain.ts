@@ -10,6 +10,7 @@ import { vowelSpace } from "../estimates/vowelSpace.ts";
 import { loadNotices } from "../storage/loadNotices.ts";
 import { loadFormantTables, loadRhythmTables } from "../storage/loadReferenceTables.ts";
 import { loadTokens } from "../storage/loadTokens.ts";
+import { readWordFrequency } from "../storage/readWordFrequency.ts";
 import { formats } from "./estimateOptions.ts";
 import { blocksOfExplanation } from "./explainModelBlocks.ts";
 import { blocksOfColouring, blocksOfError } from "./explainSmallBlocks.ts";
@@ -24,6 +25,7 @@ interface ExplainFlags {
   readonly what: (typeof questions)[number];
   readonly dataset?: string;
   readonly level: number;
+  readonly frequency?: string;
   readonly format: (typeof formats)[number];
 }
 
@@ -37,6 +39,10 @@ export function registerExplain(program: Command): void {
     .argument("<results>", "results folder that `morascope run … --out` wrote")
     .addOption(new Option("--what <question>", "which question").choices(questions).default("devoicing"))
     .option("--dataset <name>", "only this dataset")
+    .option(
+      "--frequency <file>",
+      "words and how often each occurs per million, tab or comma between: a further term for devoicing",
+    )
     .option("--level <share>", "confidence level of the intervals", level, 0.95)
     .addOption(new Option("--format <kind>", "how to print").choices(formats).default("text"))
     .addHelpText("after", "\nExample:\n  morascope explain results --what duration\n")
@@ -59,11 +65,11 @@ interface Answer {
 async function answer(
   table: TokenTable,
   synthetic: readonly string[],
-  { what, level }: ExplainFlags,
+  { what, level, frequency }: ExplainFlags,
 ): Promise<Answer> {
   switch (what) {
     case "devoicing":
-      return shown(explainDevoicing(table, { level }), blocksOfExplanation);
+      return shown(explainDevoicing(table, { level, ...frequencies(frequency) }), blocksOfExplanation);
     case "duration":
       return shown(explainDuration(table, { level }), blocksOfExplanation);
     case "vowel-space": {
@@ -83,6 +89,12 @@ async function answer(
     case "error":
       return shown(knownDecisionError(table, { level, synthetic }), blocksOfError);
   }
+}
+
+function frequencies(file: string | undefined): { wordFrequency?: (word: string) => number | null } {
+  if (file === undefined) return {};
+  const perMillion = readWordFrequency(file);
+  return { wordFrequency: (word) => perMillion.get(word) ?? null };
 }
 
 function shown<T>(values: readonly T[], blocksOf: (value: T) => readonly Block[]): Answer {

@@ -85,6 +85,15 @@ export const noBounds = () =>
 export const muchWider = (effects: readonly string[]) =>
   `For ${effects.join(", ")} the clustered interval is more than twice as wide as that of the mixed model: speakers or words may differ in the effect itself, which random intercepts do not know of. Go by the wider one.`;
 
+export const everyNth = (n: number, kept: number, all: number) =>
+  `Of ${count(all)} vowels ${count(kept)} are looked at, those of every ${n}${n === 2 ? "nd" : n === 3 ? "rd" : "th"} recording: more would take long and add hardly any certainty.`;
+
+export const frequencyInvalid = (file: string, line: number, found: string) =>
+  `${file}, line ${line}: "${found}" is no frequency. Each line must hold a word and how often it occurs per million words, a number of 0 or more, separated by a tab or a comma.`;
+
+export const frequencyEmpty = (file: string) =>
+  `${file} holds no word. Each line must hold a word and how often it occurs per million words, separated by a tab or a comma.`;
+
 /** Vowel space. */
 export const noFormants = () =>
   "No vowel has measured formants. They need recordings: labels alone do not tell vowel quality.";

@@ -13,6 +13,7 @@ import { designMatrix } from "../../statistics/models/designMatrix.ts";
 import type { DataColumn } from "../../statistics/models/term.ts";
 import { labelAt, type TokenTable } from "../tokenTable.ts";
 import { devoicingColumns, type WordFrequency } from "./devoicingColumns.ts";
+import { everyNthRecording } from "./everyNthRecording.ts";
 import { evidenceOf } from "./evidence.ts";
 import type { Explanation, Model } from "./explanation.ts";
 import { clusteredModel, mixedModel } from "./fitModels.ts";
@@ -45,7 +46,10 @@ function explainSource(
   { level = 0.95, wordFrequency }: DevoicingOptions,
 ): Explanation {
   const candidates = all.filter((row) => mayDevoice(table, row));
-  const { rows, basis, marked, warnings: ofBasis } = evidenceOf(table, candidates);
+  const evidence = evidenceOf(table, candidates);
+  const { basis, marked } = evidence;
+  const { rows, warnings: ofSize } = everyNthRecording(table, evidence.rows);
+  const ofBasis = [...evidence.warnings, ...ofSize];
   const devoiced = Float64Array.from(rows, (row) => (labelAt(table.labels.devoiced, row) === "true" ? 1 : 0));
   const hits = devoiced.reduce((sum, value) => sum + value, 0);
   const speakers = speakersOf(table, rows);

@@ -10,6 +10,7 @@ import {
 import { designMatrix } from "../../statistics/models/designMatrix.ts";
 import { labelAt, type TokenTable } from "../tokenTable.ts";
 import { consonantClass, durationColumns } from "./durationColumns.ts";
+import { everyNthRecording } from "./everyNthRecording.ts";
 import type { Explanation } from "./explanation.ts";
 import { clusteredModel, mixedModel } from "./fitModels.ts";
 import { itemsOf, speakersOf } from "./modelColumns.ts";
@@ -41,10 +42,11 @@ function explainSource(
   const { labels, numbers } = table;
   const between = labelTest(labels.before, (phone) => consonantClass(phone) !== null);
   const until = labelTest(labels.after, (phone) => consonantClass(phone) !== null);
-  const rows = all.filter(
+  const measured = all.filter(
     (row) =>
       labelAt(labels.kind, row) === "vowel" && between(row) && until(row) && numbers.durationMs[row]! > 0,
   );
+  const { rows, warnings: ofSize } = everyNthRecording(table, measured);
   const logMs = Float64Array.from(rows, (row) => Math.log(numbers.durationMs[row]!));
   const speakers = speakersOf(table, rows);
   const items = itemsOf(table, rows);
@@ -70,6 +72,7 @@ function explainSource(
   );
   const atFloor = rows.filter((row) => labelAt(labels.atFloor, row) === "true").length / rows.length;
   const warnings = [
+    ...ofSize,
     ...speakerWarnings(head.speakers),
     ...(items.unit === "word" ? [] : [wordsUnknown()]),
     ...unknown,

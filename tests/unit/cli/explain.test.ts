@@ -110,6 +110,14 @@ test("explain --format csv holds the effects of --format json", async () => {
   }
 });
 
+test("explain --frequency adds the frequency of words as a term", async () => {
+  const file = join(folder, "frequency.tsv");
+  writeFileSync(file, vowels.map(({ word }) => `${word}\t${1 + (Number(word.slice(1)) % 7)}`).join("\n"));
+  const [got] = JSON.parse((await printed("--frequency", file, "--format", "json")).out);
+  const terms = got.models[1].effects.map(({ term }: { term: string }) => term);
+  expect(terms).toContain("wordFrequency");
+});
+
 test("explain says what it cannot answer, and of what its error speaks", async () => {
   expect((await printed("--what", "vowel-space")).out).toContain(noFormants());
   expect((await printed("--what", "error")).out).toContain(errorOfSynthetic("d"));
