@@ -1,6 +1,7 @@
 /**
  * How often the 95 % intervals of `explainDevoicing` hold the true average marginal effects (percentage points), over
- * invented corpora with speakers and words that differ: `npm run bench -- explainCoverage [DRAWS]` (default 200).
+ * invented corpora with speakers and words that differ: `npm run bench -- explainCoverage [DRAWS [SPEAKERS…]]` (default 200, and 5, 10,
+ * 20 and 40 speakers).
  * The truth averages over the spread of speakers and words from which the corpora are drawn. In the last block
  * speakers differ in how much accent matters to them, which random intercepts do not know of.
  */
@@ -16,6 +17,7 @@ import {
 } from "../unit/estimates/explain/inventVowels.ts";
 
 const draws = Number(process.argv[2] ?? 200);
+const speakerCounts = process.argv.length > 3 ? process.argv.slice(3).map(Number) : [5, 10, 20, 40];
 const spreads = { sdSpeaker: 0.7, sdWord: 0.4 };
 const words = 80;
 const tokensPerSpeaker = 60;
@@ -62,7 +64,7 @@ console.log(
   `95 % intervals of marginal effects that hold the truth, ${draws} draws, ${words} words, ${tokensPerSpeaker} vowels a speaker (simulation error about ${(100 * Math.sqrt((0.95 * 0.05) / draws)).toFixed(1)} points)`,
 );
 for (const sdAccent of [0, 0.6])
-  for (const speakers of [5, 10, 20, 40]) {
+  for (const speakers of speakerCounts) {
     const held = new Map<string, number>();
     const fitted = new Map<string, number>();
     for (let draw = 0; draw < draws; draw++) {

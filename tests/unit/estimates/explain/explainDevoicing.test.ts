@@ -105,6 +105,23 @@ test("explainDevoicing sets aside a level of which all are devoiced; other effec
     }
 });
 
+test("explainDevoicing keeps estimates finite by Firth's correction where terms together tell the outcome", () => {
+  // Unaccented /i/ is never, accented /u/ always devoiced; each level alone has both outcomes.
+  const rows = corpus.slice(0, 1500).map((row) => {
+    const both = Number(row.phone === "u") + Number(row.accented);
+    return both === 1 ? row : { ...row, devoiced: both === 2 };
+  });
+  const [got] = explain(rows);
+  expect(got!.separated).toEqual([]);
+  const [clustered, mixed] = got!.models;
+  expect(clustered!.status).toBe("ok");
+  expect(clustered!.method).toContain("Firth's correction");
+  expect(clustered!.warnings.join(" ")).toContain("Read the affected odds ratios");
+  expect(mixed).toMatchObject({ status: "cannot be estimated", effects: [] });
+  expect(mixed!.reason).toMatch(/^Odds ratios would be infinite/);
+  expect(notFinite(got)).toEqual([]);
+});
+
 test("explainDevoicing says that a model without an end did not converge, and shows nothing of it", () => {
   // Everyone devoices all or nothing: no spread of log odds describes that.
   const rows = inventVowels({ seed: 5, speakers: 20, words: 40, tokens: 2000 }).map((row) => ({
