@@ -20,6 +20,7 @@ interface WordFlags {
   readonly maxMorae: number;
   readonly minSpeakers: number;
   readonly heardOnly: boolean;
+  readonly listOnly: boolean;
   readonly heldOut: number;
   readonly seed: number;
   readonly weight: Weights;
@@ -57,6 +58,7 @@ export function registerWords(program: Command): void {
       minSpeakers,
     )
     .option("--heard-only", "only words that so many speakers said themselves", false)
+    .option("--list-only", "only words of your own list (--list)", false)
     .option(
       "--held-out <share>",
       "share of words and of speakers to keep for a later test",
@@ -107,6 +109,7 @@ function sets({ material, citations, notices, notes }: LoadedWords, flags: WordF
     maxMorae: flags.maxMorae,
     minSpeakers: flags.minSpeakers,
     heardOnly: flags.heardOnly,
+    listOnly: flags.listOnly,
     heldOutShare: flags.heldOut,
     seed: flags.seed,
     weights: flags.weight,

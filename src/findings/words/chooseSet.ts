@@ -8,6 +8,8 @@ export interface SetOptions {
   readonly minSpeakers: number;
   /** Only words that were said in the corpus by that many speakers. */
   readonly heardOnly: boolean;
+  /** Only words of the user's own list. */
+  readonly listOnly: boolean;
   /** Share of the set that is kept for a later test. */
   readonly heldOutShare: number;
   readonly seed: number;
@@ -29,7 +31,8 @@ const usedAgain = 0.15;
 const jitter = 0.03;
 
 /** Targets without an estimate (ん) rest on no speakers, and are kept unless words must be heard. */
-export function isEligible(candidate: Candidate, { minSpeakers, heardOnly }: SetOptions): boolean {
+export function isEligible(candidate: Candidate, { minSpeakers, heardOnly, listOnly }: SetOptions): boolean {
+  if (listOnly && !candidate.words.every(({ sources }) => sources.includes("list"))) return false;
   const speakers = heardOnly
     ? candidate.heardSpeakers
     : Math.max(candidate.heardSpeakers, candidate.evidenceSpeakers);

@@ -22,6 +22,7 @@ export const defaultDrillOptions: DrillOptions = {
   maxMorae: 4,
   minSpeakers: 0,
   heardOnly: false,
+  listOnly: false,
   heldOutShare: 0.25,
   seed: 1,
   weights: defaultWeights,
