@@ -5,15 +5,28 @@ import type { ColumnArrays } from "./cellsFromColumns.ts";
 
 /** Columns of tokens.parquet that are kept as labels; booleans are spelled `"true"`/`"false"`. */
 export const labelColumns = [
-  ...["dataset", "labelSet", "speaker", "utterance", "kind", "phone", "length", "before", "after"],
-  ...["position", "accented", "devoiceableNeighbour", "word", "timeBasis", "atFloor"],
-  ...["devoiced", "devoicedBasis", "devoicedHeard"],
-] as const satisfies readonly string[];
-export type LabelColumn =
-  | ("dataset" | "labelSet" | "speaker" | "utterance" | "kind" | "phone" | "length" | "before" | "after")
-  | ("position" | "accented" | "devoiceableNeighbour" | "word" | "timeBasis" | "atFloor")
-  | ("devoiced" | "devoicedBasis" | "devoicedHeard");
+  "dataset",
+  "labelSet",
+  "speaker",
+  "utterance",
+  "kind",
+  "phone",
+  "length",
+  "before",
+  "after",
+  "position",
+  "accented",
+  "devoiceableNeighbour",
+  "word",
+  "timeBasis",
+  "atFloor",
+  "devoiced",
+  "devoicedBasis",
+  "devoicedHeard",
+] as const;
+export type LabelColumn = (typeof labelColumns)[number];
 
+/** Columns that are kept as numbers. */
 export const numberColumns = [
   "index",
   "startMs",

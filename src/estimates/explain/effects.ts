@@ -43,7 +43,7 @@ export function effectsOf(
     const rows = tables.map((table) => table[j]!);
     const widest = rows.reduce((best, row) => (row.high - row.low > best.high - best.low ? row : best));
     const ratio = bounded(widest.ratio, widest.ratioLow, widest.ratioHigh);
-    const p = tTwoSidedP(widest.estimate / widest.standardError, widest.degreesOfFreedom);
+    const p = pOf(widest.estimate / widest.standardError, widest.degreesOfFreedom);
     const points = margins?.map((margin, m) => {
       const effect = margin.find((row) => row.column === column && row.level === name)!;
       const half = halfWidth(effect.standardError, level, tables[m]![j]!.degreesOfFreedom);
@@ -65,7 +65,7 @@ export function effectsOf(
             widestPoints.estimate + widestPoints.half,
           )
         : null,
-      p: finite(p),
+      p,
       pAdjusted: null as number | null,
       tokens: counts.rows.length,
       speakers: counts.speakers,
@@ -81,6 +81,11 @@ export function effectsOf(
     effects: found,
     notices: [...thin.map(({ text }) => text), ...(unbounded ? [noBounds()] : [])],
   };
+}
+
+/** Null where the data say nothing about the error. */
+function pOf(t: number, degreesOfFreedom: number): number | null {
+  return degreesOfFreedom > 0 ? finite(tTwoSidedP(t, degreesOfFreedom)) : null;
 }
 
 function bounded(estimate: number, low: number, high: number): Bounded {
