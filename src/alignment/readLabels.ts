@@ -38,20 +38,42 @@ export function readLabels(text: string, format: LabelFormat): LabelReading {
   return { phones: problems.some((problem) => problem.fatal) ? [] : phones, problems };
 }
 
+const knownLabels = new Map<string, ReturnType<typeof normalisePhone>>();
+/** Labels are few and lines are many; what a stranger's file makes up is not kept. */
+const mostKnownLabels = 1000;
+
+function phoneOf(label: string): ReturnType<typeof normalisePhone> {
+  const known = knownLabels.get(label);
+  if (known !== undefined) return known;
+  const phone = normalisePhone(label);
+  if (knownLabels.size < mostKnownLabels) knownLabels.set(label, phone);
+  return phone;
+}
+
 function readLines(lines: readonly LabelLine[], msPerUnit: number, problems: LabelProblem[]): LabelPhone[] {
   const phones: LabelPhone[] = [];
   let previousEndMs = 0;
   for (const { start, end, label, accented, line } of lines) {
-    const known = normalisePhone(label);
+    const known = phoneOf(label);
     if (known === null) problems.push({ line, fatal: true, ...wording.labelPhoneUnknown(label) });
     const startMs = toMs(start, msPerUnit);
     const endMs = toMs(end, msPerUnit);
-    const wrong = timeProblem({ start, end, label, startMs, endMs, previousEndMs });
+    const sound = startMs >= 0 && endMs > startMs && previousEndMs - startMs <= toleranceMs;
+    const wrong = sound ? null : timeProblem({ start, end, label, startMs, endMs, previousEndMs });
     if (wrong !== null) problems.push({ line, fatal: true, ...wrong });
     else if (startMs - previousEndMs > toleranceMs)
       problems.push({ line, fatal: false, ...wording.labelTimesGap(label, startMs, previousEndMs) });
     if (!Number.isNaN(endMs)) previousEndMs = endMs;
-    if (known !== null && wrong === null) phones.push({ ...known, startMs, endMs, accented, line });
+    if (known !== null && wrong === null)
+      phones.push({
+        phone: known.phone,
+        long: known.long,
+        devoiced: known.devoiced,
+        startMs,
+        endMs,
+        accented,
+        line,
+      });
   }
   return phones;
 }

@@ -26,32 +26,37 @@ export function toIntervals(phones: readonly LabelPhone[], context: IntervalCont
   let mora = 0;
   let spoken = 0;
   for (let i = 0; i < phones.length; ) {
-    const taken = isPause(phones[i]!.phone)
+    const first = phones[i]!;
+    const pause = isPause(first.phone);
+    const taken = pause
       ? pauseFrom(phones, i)
-      : isVowel(phones[i]!.phone)
+      : isVowel(first.phone)
         ? vowelFrom(phones, i, spoken, context)
         : consonantFrom(phones, i);
-    const first = phones[i]!;
-    const pause = taken.kind === "pause";
+    const { kind, length, count } = taken;
+    const { atFloor, confidence } = sureness(phones, i, count);
     intervals.push({
       phone: taken.phone,
-      kind: taken.kind,
-      length: taken.length,
+      kind,
+      length,
       lengthFrom: taken.lengthFrom,
       mora: pause ? null : (context.moraOfPhone?.[spoken] ?? mora),
       startMs: first.startMs,
-      endMs: phones[i + taken.count - 1]!.endMs,
-      closureEndMs: taken.length === "geminate" ? first.endMs : null,
-      devoiced: taken.kind === "vowel" && context.marksDevoicing ? first.devoiced : null,
+      endMs: phones[i + count - 1]!.endMs,
+      closureEndMs: length === "geminate" ? first.endMs : null,
+      devoiced: kind === "vowel" && context.marksDevoicing ? first.devoiced : null,
       accented: pause ? null : accentOf(first, spoken, context),
-      ...sureness(phones, i, taken.count),
+      atFloor,
+      confidence,
     });
     mora += taken.morae;
-    if (!pause) spoken += taken.count;
-    i += taken.count;
+    if (!pause) spoken += count;
+    i += count;
   }
   return intervals;
 }
+
+const unsaid = { atFloor: null, confidence: null };
 
 /** Of joined phones: at the floor when all of them are, as sure as the least sure. */
 function sureness(
@@ -59,6 +64,7 @@ function sureness(
   from: number,
   count: number,
 ): Pick<Interval, "atFloor" | "confidence"> {
+  if (phones[from]!.aligned === undefined) return unsaid;
   let atFloor: boolean | null = null;
   let confidence: number | null = null;
   for (let i = from; i < from + count; i++) {
@@ -84,7 +90,18 @@ interface Taken {
 function pauseFrom(phones: readonly LabelPhone[], from: number): Taken {
   let end = from;
   while (end < phones.length && isPause(phones[end]!.phone)) end++;
-  return { phone: "pause", kind: "pause", length: null, lengthFrom: null, count: end - from, morae: 0 };
+  return take("pause", "pause", null, null, end - from, 0);
+}
+
+function take(
+  phone: Phone,
+  kind: Taken["kind"],
+  length: Length | null,
+  lengthFrom: Taken["lengthFrom"],
+  count: number,
+  morae: number,
+): Taken {
+  return { phone, kind, length, lengthFrom, count, morae };
 }
 
 function vowelFrom(
@@ -94,19 +111,17 @@ function vowelFrom(
   context: IntervalContext,
 ): Taken {
   const { phone, long, aligned } = phones[from]!;
-  const vowel = { phone, kind: "vowel" } as const;
-  if (aligned?.twoVowels) return { ...vowel, length: null, lengthFrom: null, count: 1, morae: 2 };
-  if (long)
-    return { ...vowel, length: "long", lengthFrom: aligned ? "reading" : "label", count: 1, morae: 2 };
+  if (aligned?.twoVowels) return take(phone, "vowel", null, null, 1, 2);
+  if (long) return take(phone, "vowel", "long", aligned ? "reading" : "label", 1, 2);
   if (context.morae !== null && context.moraOfPhone !== null) {
     let count = 1;
     while (isLengthMark(phones[from + count], phone, context.moraOfPhone[spoken + count], context.morae))
       count++;
-    return { ...vowel, length: count > 1 ? "long" : "short", lengthFrom: "reading", count, morae: count };
+    return take(phone, "vowel", count > 1 ? "long" : "short", "reading", count, count);
   }
   const alone = !isVowelAt(phones[from - 1]) && !isVowelAt(phones[from + 1]);
   const known = alone || context.marksLength;
-  return { ...vowel, length: known ? "short" : null, lengthFrom: known ? "label" : null, count: 1, morae: 1 };
+  return take(phone, "vowel", known ? "short" : null, known ? "label" : null, 1, 1);
 }
 
 function isLengthMark(
@@ -124,12 +139,11 @@ function isVowelAt(phone: LabelPhone | undefined): boolean {
 
 function consonantFrom(phones: readonly LabelPhone[], from: number): Taken {
   const { phone } = phones[from]!;
-  const consonant = { kind: "consonant", lengthFrom: null } as const;
   const next = phones[from + 1]?.phone;
   if (phone === "cl" && next !== undefined && takesLength(next))
-    return { ...consonant, phone: next, length: "geminate", count: 2, morae: 1 };
+    return take(next, "consonant", "geminate", null, 2, 1);
   const moraic = phone === "N" || phone === "cl";
-  return { ...consonant, phone, length: moraic ? null : "single", count: 1, morae: moraic ? 1 : 0 };
+  return take(phone, "consonant", moraic ? null : "single", null, 1, moraic ? 1 : 0);
 }
 
 function takesLength(phone: Phone): boolean {
