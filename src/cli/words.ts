@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import { attestedNear } from "../findings/words/attested.ts";
-import { defaultDrillOptions, drillWords } from "../findings/words/drillWords.ts";
+import { type DrillWords, defaultDrillOptions, drillWords } from "../findings/words/drillWords.ts";
 import { vowelsOf } from "../findings/words/environment.ts";
 import { handout } from "../findings/words/handout.ts";
 import { lookUp } from "../findings/words/lookUp.ts";
@@ -13,6 +13,7 @@ import { software } from "../software.ts";
 import { type LoadedWords, loadWords } from "./loadWords.ts";
 import { printNotes } from "./printEstimates.ts";
 import { printLookUp, printSets, wordTable } from "./printWords.ts";
+import { writeClips } from "./writeWordClips.ts";
 
 interface WordFlags {
   readonly target: readonly Target[];
@@ -31,6 +32,8 @@ interface WordFlags {
   readonly lookUp?: string;
   readonly accent?: number;
   readonly format: "text" | "csv" | "tsv" | "json" | "html";
+  readonly clips?: string;
+  readonly audio?: string;
   readonly paper: "A4" | "Letter";
 }
 
@@ -90,19 +93,27 @@ export function registerWords(program: Command): void {
         .default("text"),
     )
     .addOption(new Option("--paper <size>", "paper of the sheet").choices(["A4", "Letter"]).default("A4"))
+    .option("--clips <file>", "also write the words' clips into this zip, as far as the licence allows")
+    .option("--audio <folder>", "with --clips: the dataset's folder")
     .addHelpText(
       "after",
       "\nExamples:\n  morascope words results --target vowel-length --pairs 12 --max-morae 4 --min-speakers 3\n  morascope words results --look-up 菊 --accent 2\n",
     )
     .action(async (folder: string, flags: WordFlags) => {
+      if (flags.clips !== undefined && flags.audio === undefined)
+        throw new UserError(messages.clipsNeedAudio());
       const loaded = await loadWords(folder, flags);
-      process.stdout.write(
-        flags.lookUp === undefined ? sets(loaded, flags) : lookedUp(loaded, flags.lookUp, flags),
-      );
+      if (flags.lookUp !== undefined) {
+        process.stdout.write(lookedUp(loaded, flags.lookUp, flags));
+        return;
+      }
+      const words = chooseWords(loaded, flags);
+      if (flags.clips !== undefined) printNotes(await writeClips(words, loaded, flags.clips, flags.audio));
+      process.stdout.write(printed(words, loaded, flags));
     });
 }
 
-function sets({ material, citations, notices, notes }: LoadedWords, flags: WordFlags): string {
+function chooseWords({ material, notices, notes }: LoadedWords, flags: WordFlags): DrillWords {
   const words = drillWords(material, {
     targets: flags.target,
     size: flags.pairs,
@@ -122,6 +133,10 @@ function sets({ material, citations, notices, notes }: LoadedWords, flags: WordF
       ...(uncovered.length > 0 ? [messages.environmentsLeft(target, uncovered.length)] : []),
     ]),
   ]);
+  return words;
+}
+
+function printed(words: DrillWords, { citations, notices, notes }: LoadedWords, flags: WordFlags): string {
   if (flags.format === "json") return `${JSON.stringify({ ...words, citations, notices, notes }, null, 2)}\n`;
   if (flags.format === "html") return handout(words, { paper: flags.paper, citations, notices, software });
   return flags.format === "text" ? printSets(words) : wordTable(words, flags.format);

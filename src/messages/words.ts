@@ -138,3 +138,23 @@ export function accentsUnknown(): string {
 export function moreListProblems(file: string, more: number): string {
   return `${file}: ${more} more lines of such kinds. Correct these first.`;
 }
+
+export function clipsNone(dataset: string): string {
+  return `${dataset}: none of the chosen words was said in it, so there is nothing to put into the zip. --heard-only chooses words that were.`;
+}
+
+export function clipsLeftOut(dataset: string, licence: number, unreadable: number): string {
+  const reasons = [
+    ...(licence > 0 ? [`${licence} because its licence lets only an excerpt be passed on`] : []),
+    ...(unreadable > 0 ? [`${unreadable} because their recording cannot be read`] : []),
+  ];
+  return `${dataset}: clips left out: ${reasons.join("; ")}.`;
+}
+
+export function clipsNeedAudio(): string {
+  return "--clips needs the folder of the dataset, where its recordings lie: add --audio FOLDER.";
+}
+
+export function clipsOfOther(dataset: string, found: string): string {
+  return `The folder given with --audio is ${found}, but these results come from ${dataset}. Give the folder that was run.`;
+}

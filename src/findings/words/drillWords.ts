@@ -1,7 +1,7 @@
 import type { WordMaterial } from "./assembleWords.ts";
 import type { Candidate } from "./candidate.ts";
 import { chooseSet, heldOutSpeakers, isEligible, type SetOptions } from "./chooseSet.ts";
-import { type DrillItem, describe } from "./describe.ts";
+import { type DrillItem, describe, type ListedItem, listedItem } from "./describe.ts";
 import type { DevoicingTable } from "./devoicingTable.ts";
 import type { LengthEvidence } from "./lengthEvidence.ts";
 import { pairCandidates } from "./pairCandidates.ts";
@@ -46,17 +46,18 @@ export interface DrillWords {
   /** Speakers to keep for a later test, and all others. */
   readonly speakers: { readonly practice: readonly string[]; readonly heldOut: readonly string[] };
   /** The best candidates of each target, for pages that filter and sort; best first. */
-  readonly candidates: readonly DrillItem[];
+  readonly candidates: readonly ListedItem[];
 }
 
 /** A set for each target, and the `most` best candidates of each (default none). Pure: the same input gives the same output. */
 export function drillWords(material: WordMaterial, given: Partial<DrillOptions> = {}, most = 0): DrillWords {
   const options = { ...defaultDrillOptions, ...given };
   const { lexicon, evidence } = material;
-  const listed: DrillItem[] = [];
+  const listed: ListedItem[] = [];
   const sets = options.targets.map((target): DrillSet => {
     const candidates = candidatesOf(material, target, options);
-    for (const candidate of candidates.slice(0, most)) listed.push(describe(candidate, lexicon, evidence));
+    for (const candidate of candidates.slice(0, most))
+      listed.push(listedItem(describe(candidate, lexicon, evidence)));
     const { chosen, heldOut, uncovered, eligible } = chooseSet(candidates, options);
     return {
       ...{ target, title: targetTitles[target], uncovered, eligible },

@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Command, CommanderError } from "commander";
 import { parse } from "csv-parse/sync";
+import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { registerWords } from "../../../src/cli/words.ts";
 import {
@@ -12,7 +13,7 @@ import {
 } from "../../../src/findings/words/corpusTable.ts";
 import { devoicingEvidence } from "../../../src/findings/words/devoicingEvidence.ts";
 import { devoicingTable } from "../../../src/findings/words/devoicingTable.ts";
-import { listReadingNotKana, wordUnknown } from "../../../src/messages/words.ts";
+import { clipsNeedAudio, listReadingNotKana, wordUnknown } from "../../../src/messages/words.ts";
 import { runPipeline } from "../../../src/runPipeline.ts";
 import { readColumns } from "../../../src/storage/readColumns.ts";
 import { runOptions } from "../../helpers/runOptions.ts";
@@ -158,6 +159,19 @@ describe("words RESULTS", () => {
     expect(out).toContain("CC BY 4.0");
     expect(out).toContain("no evidence about Japanese");
     expect(out).toContain("size: Letter");
+  }, 120_000);
+
+  test("--clips writes the words' recordings with credits, and asks for their folder", async () => {
+    const zip = join(folder, "clips.zip");
+    const options = ["--target", "vowel-length", "--pairs", "2", "--heard-only", "--min-speakers", "3"];
+    await expect(printed(...options, "--clips", zip)).rejects.toThrow(clipsNeedAudio());
+    const { out } = await printed(...options, "--clips", zip, "--audio", "data/demo", "--format", "csv");
+    expect(parse(out, { columns: true })).toHaveLength(2);
+    const files = unzipSync(readFileSync(zip));
+    const names = Object.keys(files).filter((name) => name.endsWith(".wav"));
+    expect(names.length).toBeGreaterThanOrEqual(12);
+    expect(names.some((name) => name.startsWith("test/"))).toBe(true);
+    expect(new TextDecoder().decode(files["CREDITS.txt"])).toContain("Nagoya Institute of Technology");
   }, 120_000);
 
   test("refuses wrong targets, weights and numbers before it reads anything", async () => {
