@@ -14,7 +14,11 @@ export function printSets(words: DrillWords): string {
             `${word.surface} ${word.kana} ${word.romaji} [${word.ipa}] accent ${accentText(word)}${word.gloss ? ` “${word.gloss}”` : ""}`,
         );
         const head = `${String(at + 1).padStart(3)}  ${spoken.join("\n     ")}`;
-        return `${head}\n     score ${item.score.toFixed(2)}${item.heldOut ? ", keep for the test" : ""}: ${item.evidence}`;
+        const near =
+          item.neighbour === null
+            ? ""
+            : `\n     voiced in the near neighbour ${item.neighbour.surface} ${item.neighbour.kana} [${item.neighbour.ipa}]`;
+        return `${head}\n     score ${item.score.toFixed(2)}${item.heldOut ? ", keep for the test" : ""}: ${item.evidence}${near}`;
       });
       return `${target}: ${title}\n${entries.join("\n")}\n`;
     })

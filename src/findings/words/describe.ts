@@ -6,6 +6,7 @@ import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
 import type { Lexicon, LexiconWord } from "./lexicon.ts";
 import { reasonsOf } from "./reasons.ts";
 import { transcribe } from "./transcribe.ts";
+import { voicedNeighbour } from "./voicedNeighbour.ts";
 
 /** A place in a recording where a word can be heard. */
 export interface Clip {
@@ -40,6 +41,8 @@ export interface DrillWord {
 /** What a page, a table or a handout shows of a candidate. */
 export interface DrillItem extends Omit<Candidate, "words"> {
   readonly words: readonly DrillWord[];
+  /** For a devoiced vowel: a word that differs only in the consonant after it, which is voiced, as the vowel then is. */
+  readonly neighbour: DrillWord | null;
   /** The evidence in one line. */
   readonly evidence: string;
 }
@@ -52,10 +55,10 @@ export type ListedItem = Omit<DrillItem, "chances" | "ratios" | "parts" | "focus
 
 export function listedItem(item: DrillItem): ListedItem {
   const { target, words, environment, c1, c2, accent, confounds, heardSpeakers, evidenceSpeakers } = item;
-  const { score, evidence, parts } = item;
+  const { score, evidence, parts, neighbour } = item;
   return {
     ...{ target, words, environment, c1, c2, accent, confounds, heardSpeakers, evidenceSpeakers },
-    ...{ score: Math.round(1000 * score) / 1000, evidence, contrast: parts.contrast },
+    ...{ score: Math.round(1000 * score) / 1000, evidence, neighbour, contrast: parts.contrast },
   };
 }
 
@@ -64,8 +67,13 @@ const mostClips = 8;
 
 export function describe(candidate: Candidate, lexicon: Lexicon, evidence: Evidence): DrillItem {
   const { words, focus } = candidate;
+  const neighbour =
+    candidate.target.startsWith("devoiced-") && words.length === 1
+      ? voicedNeighbour(words[0]!.sound, focus[0]!, lexicon)
+      : null;
   return {
     ...candidate,
+    neighbour: neighbour === null ? null : describeWord(neighbour, focus[0]!, lexicon, evidence),
     words: words.map((word, at) => describeWord(word, focus[at]!, lexicon, evidence)),
     evidence: reasonsOf(candidate, evidence.devoicing).join("; "),
   };

@@ -74,7 +74,7 @@ function setSection({ title, items }: DrillSet): string {
         i === 0 ? `<td>${at + 1}${item.heldOut ? ' <span class="test">test</span>' : ""}</td>` : "<td></td>";
       return `<tr>${head}${cells}</tr>`;
     });
-    return `<tbody>\n${spoken.join("\n")}\n<tr><td></td><td class="evidence" colspan="5">${escaped(item.evidence)}</td></tr>\n</tbody>`;
+    return `<tbody>\n${spoken.join("\n")}\n<tr><td></td><td class="evidence" colspan="5">${escaped(item.evidence + neighbourText(item.neighbour))}</td></tr>\n</tbody>`;
   });
   return `<section>
 <h2>${escaped(title[0]!.toUpperCase() + title.slice(1))}</h2>
@@ -83,6 +83,11 @@ function setSection({ title, items }: DrillSet): string {
 ${rows.join("\n")}
 </table>
 </section>`;
+}
+
+/** The neighbour in which the vowel keeps its voice. */
+function neighbourText(word: DrillWord | null): string {
+  return word === null ? "" : `. Voiced in the near neighbour ${word.surface} ${word.kana} [${word.ipa}]`;
 }
 
 function wordCells(word: DrillWord): string {

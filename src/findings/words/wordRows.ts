@@ -4,7 +4,7 @@ import type { DrillWords } from "./drillWords.ts";
 /** Columns of the table that spreadsheets get. */
 export const wordRowColumns = [
   ...["target", "number", "use", "score", "words", "kana", "romaji", "ipa", "gloss", "level", "accents"],
-  ...["environment", "before", "after", "speakersHeard", "tokensHeard", "evidence", "clips"],
+  ...["environment", "before", "after", "speakersHeard", "tokensHeard", "evidence", "neighbour", "clips"],
 ] as const;
 
 export type WordRow = Readonly<Record<(typeof wordRowColumns)[number], string | number>>;
@@ -32,6 +32,10 @@ export function wordRows({ sets }: DrillWords): WordRow[] {
         speakersHeard: item.heardSpeakers,
         tokensHeard: Math.min(...item.words.map(({ tokens }) => tokens)),
         evidence: item.evidence,
+        neighbour:
+          item.neighbour === null
+            ? ""
+            : `${item.neighbour.surface} ${item.neighbour.kana} [${item.neighbour.ipa}]`,
         clips: item.words.flatMap(({ clips }) => clips.map(clipName)).join(" "),
       };
     }),

@@ -135,6 +135,14 @@ describe("drillWords", () => {
     expect(sets[1]!.items.length).toBeGreaterThan(0);
   });
 
+  test("gives a near neighbour in which the vowel keeps its voice", () => {
+    const words = ["シタ", "シダ", "ヒカリ"].map((kana) => lexiconWord(kana, kana, { accents: [0] }));
+    const { items } = drillWords(material(words), { targets: ["devoiced-i"] }).sets[0]!;
+    const of = (kana: string) => items.find((item) => item.words[0]!.kana === kana)!.neighbour;
+    expect(of("シタ")).toMatchObject({ kana: "シダ", ipa: "ɕida" });
+    expect(of("ヒカリ")).toBeNull();
+  });
+
   test("never writes the unknown as known: marks from a rule leave chance and IPA open", () => {
     const words = drillWords(material([lexiconWord("下", "シタ")], [], "predicted"), {
       targets: ["devoiced-i"],
