@@ -24,12 +24,23 @@ export interface DevoicingModel {
   predict(levels: Levels): Predicted | null;
 }
 
+/** What may act together, from nothing on; what lowers Akaike's criterion most is taken. */
+const interactionsTried: readonly (readonly (readonly ("vowel" | "before" | "after")[])[])[] = [
+  [],
+  [["before", "after"]],
+  [["vowel", "after"]],
+  [
+    ["before", "after"],
+    ["vowel", "after"],
+  ],
+];
+
 /** Below this many devoiceable vowels no model is fitted: one share for all of them says as much. */
 export const leastForModel = 60;
 
 /**
  * Logistic regression of devoicing on vowel, C1, C2, accent and a devoiceable neighbour, by Firth's method, which stays
- * finite where all or none of a kind are devoiced; C1 and C2 interact where that lowers Akaike's criterion. Intervals
+ * finite where all or none of a kind are devoiced; C1 and C2, and vowel and C2, interact where that lowers Akaike's criterion. Intervals
  * are clustered by speaker, or by word where that is wider. Null when there is too little to fit it.
  */
 export function devoicingModel(cells: readonly DevoicingCell[], level: number): DevoicingModel | null {
@@ -41,16 +52,20 @@ export function devoicingModel(cells: readonly DevoicingCell[], level: number): 
   );
   const used = factors.filter((name) => columns[name]!.labels.length > 1);
   const main: Term[] = used.map((column) => ({ column }));
-  const both = used.includes("before") && used.includes("after");
-  const fits = [main, ...(both ? [[...main, { interaction: ["before", "after"] }]] : [])].map((terms) =>
-    fitTerms(columns, terms, successes, trials),
-  );
-  const [simple, joint] = fits;
-  const better = joint && (!simple || akaike(joint) < akaike(simple)) ? joint : simple;
-  if (!better) return null;
+  let better: LogisticFit | null = null;
+  let acting = false;
+  for (const pairs of interactionsTried) {
+    if (!pairs.flat().every((name) => used.includes(name))) continue;
+    const terms = [...main, ...pairs.map((pair) => ({ interaction: pair }))];
+    const found = fitTerms(columns, terms, successes, trials);
+    if (found === null || (better !== null && akaike(found) >= akaike(better))) continue;
+    better = found;
+    acting = pairs.some((pair) => pair[0] === "before");
+  }
+  if (better === null) return null;
   const errors = clusteredErrors(better, cells);
   return {
-    interaction: better === joint,
+    interaction: acting,
     speakers: new Set(cells.map(({ speaker }) => speaker)).size,
     predict: (levels) => predict(better.design, better.coefficients, errors, columns, levels, level),
   };

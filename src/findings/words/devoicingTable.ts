@@ -3,6 +3,7 @@ import type { DevoicingCell, DevoicingEvidence } from "./devoicingEvidence.ts";
 import { isDevoiceableEnvironment } from "./devoicingEvidence.ts";
 import { type DevoicingModel, devoicingModel, type Levels, type Predicted } from "./devoicingModel.ts";
 import { afterGroups, beforeGroups, environmentOf, otherPlaces, type Surroundings } from "./environment.ts";
+import { modelStrength, shrinkToModel } from "./shrinkToModel.ts";
 
 /** How likely vowels of one environment are devoiced in this corpus. All null where nothing can be said. */
 export interface Chance {
@@ -13,7 +14,7 @@ export interface Chance {
   readonly tokens: number;
   readonly devoiced: number;
   readonly speakers: number;
-  /** `model`: regression; `share`: of the class as a whole; `unknown`: no evidence. */
+  /** `model`: regression and what was heard; `share`: of the class as a whole; `unknown`: no evidence. */
   readonly how: "model" | "share" | "unknown";
 }
 
@@ -40,7 +41,7 @@ const nothing: Chance = {
 };
 
 /**
- * Chances of devoicing from the evidence of one corpus: the regression's where devoiceable vowels are enough to fit it
+ * Chances of devoicing from the evidence of one corpus: the regression's, drawn towards what was heard in the very environment, where devoiceable vowels are enough to fit it
  * and each level of the environment was heard, else the share of all devoiceable vowels; the share of their class for
  * other vowels. Without evidence every chance is unknown.
  */
@@ -51,16 +52,18 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
   const overall = shareOf(devoiceable, level);
   const byEnvironment = groupBy(cells, ({ environment }) => environment);
   const accents = accentShares(devoiceable);
+  const strength = model === null ? 0 : strengthOf(model, devoiceable);
   const chances: Record<string, Chance> = {};
   for (const levels of allLevels()) {
     const name = nameOf(levels);
     const own = shareOf(cellsOf(byEnvironment, levels, accents), level);
-    const predicted = model === null ? null : predictAnyAccent(model, levels, accents);
+    const predicted = model === null ? null : predictAnyAccent(model, levels);
     const counts = { tokens: own.tokens, devoiced: own.devoiced, speakers: own.speakers };
-    chances[name] =
-      predicted !== null
-        ? { ...predicted, ...counts, how: "model" }
-        : { estimate: overall.estimate, low: overall.low, high: overall.high, ...counts, how: overall.how };
+    const mixed = mixAccents(chances, levels, accents);
+    if (mixed !== null) chances[name] = { ...mixed, ...counts, how: "model" };
+    else if (predicted !== null)
+      chances[name] = { ...towardsHeard(predicted, own, strength), ...counts, how: "model" };
+    else chances[name] = { ...overall, ...counts };
   }
   for (const place of otherPlaces) chances[place] = shareOf(byEnvironment.get(place) ?? [], level);
   return {
@@ -104,26 +107,51 @@ function cellsOf(
 const nameOf = ({ vowel, before, after, accent, row }: Levels) =>
   `${vowel} ${before} ${after} ${accent} ${row}`;
 
+/** An accent the corpus does not have is replaced by what it has: the rate where accents are unknown. */
+function predictAnyAccent(model: DevoicingModel, levels: Levels): Predicted | null {
+  return model.predict(levels) ?? model.predict({ ...levels, accent: "unknown" });
+}
+
 /**
- * An accent the corpus never has is replaced by what it has: an unknown one by accented and unaccented vowels in their
- * proportion, with an interval that holds both; a known one by the rate where accents are unknown.
+ * Where the corpus knows all accents, the chance of a word whose accent is unknown: accented and unaccented vowels in
+ * their proportion, with an interval that holds both. Null elsewhere.
  */
-function predictAnyAccent(
-  model: DevoicingModel,
+function mixAccents(
+  chances: Readonly<Record<string, Chance>>,
   levels: Levels,
-  accents: { readonly yes: number; readonly no: number },
+  accents: ReturnType<typeof accentShares>,
 ): Predicted | null {
-  const direct = model.predict(levels);
-  if (direct !== null) return direct;
-  if (levels.accent !== "unknown") return model.predict({ ...levels, accent: "unknown" });
-  const [yes, no] = [model.predict({ ...levels, accent: "yes" }), model.predict({ ...levels, accent: "no" })];
-  if (yes === null || no === null) return yes ?? no;
+  if (levels.accent !== "unknown" || accents.unknown > 0) return null;
+  const [yes, no] = ["yes", "no"].map((accent) => chances[nameOf({ ...levels, accent })]);
+  if (yes?.how !== "model" || no?.how !== "model") return null;
   const share = accents.yes / (accents.yes + accents.no);
   return {
-    estimate: share * yes.estimate + (1 - share) * no.estimate,
-    low: Math.min(yes.low, no.low),
-    high: Math.max(yes.high, no.high),
+    estimate: share * yes.estimate! + (1 - share) * no.estimate!,
+    low: Math.min(yes.low!, no.low!),
+    high: Math.max(yes.high!, no.high!),
   };
+}
+
+/** How many tokens the model's word is worth beside those of an environment itself. */
+function strengthOf(model: DevoicingModel, cells: readonly DevoicingCell[]): number {
+  const groups = [...groupBy(cells, ({ environment }) => environment).values()];
+  return modelStrength(
+    groups.flatMap((own) => {
+      const expected = model.predict(own[0]!)?.estimate;
+      if (expected === undefined) return [];
+      const sum = (of: "tokens" | "devoiced") => own.reduce((total, cell) => total + cell[of], 0);
+      return [{ tokens: sum("tokens"), devoiced: sum("devoiced"), expected }];
+    }),
+  );
+}
+
+function towardsHeard(
+  predicted: Predicted,
+  { estimate, low, high, tokens }: Chance,
+  strength: number,
+): Predicted {
+  if (estimate === null || low === null || high === null) return predicted;
+  return shrinkToModel(predicted, { estimate, low, high }, tokens, strength);
 }
 
 function accentShares(cells: readonly DevoicingCell[]) {
