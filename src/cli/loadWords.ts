@@ -1,4 +1,5 @@
 import { readFile } from "node:fs/promises";
+import { basename } from "node:path";
 import * as v from "valibot";
 import { assembleWords, type WordMaterial } from "../findings/words/assembleWords.ts";
 import { type TokenTable, tokenColumnsNeeded } from "../findings/words/corpusTable.ts";
@@ -68,7 +69,10 @@ export async function loadWords(
     material,
     citations: [
       ...cards.map(citationOf),
-      "Words and readings: IPADIC, as shipped with kuromoji 0.1.2 (Apache-2.0).",
+      "Words and readings: IPADIC 2.7.0-20070801, copyright 2000–2003 Nara Institute of Science and Technology, as shipped with kuromoji 0.1.2.",
+      ...(accents === undefined
+        ? []
+        : [`Accents: ${basename(accents)}, as given; add its own citation and licence.`]),
     ],
     notices: cards.flatMap(({ notice }) => notice ?? []),
     notes: [

@@ -2,7 +2,7 @@ import { stringify } from "csv-stringify/sync";
 import type { Attested } from "../findings/words/attested.ts";
 import type { DrillWords } from "../findings/words/drillWords.ts";
 import type { LookedUp } from "../findings/words/lookUp.ts";
-import { accentText, wordRowColumns, wordRows } from "../findings/words/wordRows.ts";
+import { accentText, neighbourName, wordRowColumns, wordRows } from "../findings/words/wordRows.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 
 export function printSets(words: DrillWords): string {
@@ -17,7 +17,7 @@ export function printSets(words: DrillWords): string {
         const near =
           item.neighbour === null
             ? ""
-            : `\n     voiced in the near neighbour ${item.neighbour.surface} ${item.neighbour.kana} [${item.neighbour.ipa}]`;
+            : `\n     voiced in the near neighbour ${neighbourName(item.neighbour)}`;
         return `${head}\n     score ${item.score.toFixed(2)}${item.heldOut ? ", keep for the test" : ""}: ${item.evidence}${near}`;
       });
       return `${target}: ${title}\n${entries.join("\n")}\n`;

@@ -1,6 +1,6 @@
 import type { DrillWord } from "./describe.ts";
 import type { DrillSet, DrillWords } from "./drillWords.ts";
-import { accentText } from "./wordRows.ts";
+import { accentText, neighbourName } from "./wordRows.ts";
 
 export interface HandoutOptions {
   readonly paper: "A4" | "Letter";
@@ -87,7 +87,7 @@ ${rows.join("\n")}
 
 /** The neighbour in which the vowel keeps its voice. */
 function neighbourText(word: DrillWord | null): string {
-  return word === null ? "" : `. Voiced in the near neighbour ${word.surface} ${word.kana} [${word.ipa}]`;
+  return word === null ? "" : `. Voiced in the near neighbour ${neighbourName(word)}`;
 }
 
 function wordCells(word: DrillWord): string {

@@ -32,14 +32,16 @@ export function wordRows({ sets }: DrillWords): WordRow[] {
         speakersHeard: item.heardSpeakers,
         tokensHeard: Math.min(...item.words.map(({ tokens }) => tokens)),
         evidence: item.evidence,
-        neighbour:
-          item.neighbour === null
-            ? ""
-            : `${item.neighbour.surface} ${item.neighbour.kana} [${item.neighbour.ipa}]`,
+        neighbour: item.neighbour === null ? "" : neighbourName(item.neighbour),
         clips: item.words.flatMap(({ clips }) => clips.map(clipName)).join(" "),
       };
     }),
   );
+}
+
+/** Spelling, kana and IPA of a neighbour; a word in kana once. */
+export function neighbourName({ surface, kana, ipa }: DrillWord): string {
+  return `${surface === kana ? "" : `${surface} `}${kana} [${ipa}]`;
 }
 
 export function accentText({ accents }: Pick<DrillWord, "accents">): string {
