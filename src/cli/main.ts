@@ -4,6 +4,7 @@ import { software } from "../software.ts";
 import { registerAgreement } from "./agreement.ts";
 import { registerCheck } from "./check.ts";
 import { registerDemo } from "./demo.ts";
+import { registerExplain } from "./explain.ts";
 import { registerPhones } from "./phones.ts";
 import { registerRates } from "./rates.ts";
 import { registerRatios } from "./ratios.ts";
@@ -12,6 +13,7 @@ import { registerRules } from "./rules.ts";
 import { registerRun } from "./run.ts";
 import { registerSample } from "./sample.ts";
 import { registerServe } from "./serve.ts";
+import { registerWords } from "./words.ts";
 
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
 const wrongUse = 2;
@@ -31,7 +33,9 @@ export async function main(argv: readonly string[]): Promise<void> {
   registerPhones(program);
   registerRates(program);
   registerRatios(program);
+  registerExplain(program);
   registerRules(program);
+  registerWords(program);
   registerAgreement(program);
   registerSample(program);
   registerReport(program);
