@@ -18,8 +18,8 @@ import { registerWords } from "./words.ts";
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
 const wrongUse = 2;
 
-/** Runs one command line (as in `process.argv`) and sets the exit code. */
-export async function main(argv: readonly string[]): Promise<void> {
+/** The command line with all its commands. */
+export function commandLine(): Command {
   const program = new Command("morascope")
     .description(
       "Measures the vowels and consonants of Japanese speech datasets and says what they show: devoicing by environment, long against short, doubled against single.",
@@ -41,11 +41,24 @@ export async function main(argv: readonly string[]): Promise<void> {
   registerReport(program);
   registerServe(program);
   for (const command of program.commands) command.exitOverride();
+  return program;
+}
+
+/** Runs one command line (as in `process.argv`) and sets the exit code. */
+export async function main(argv: readonly string[]): Promise<void> {
+  const program = commandLine();
+  process.stdout.on("error", endQuietly);
   try {
     await program.parseAsync(argv as string[]);
   } catch (error) {
     process.exitCode = report(error);
   }
+}
+
+/** Whoever reads our output may stop early, as `head` does. */
+function endQuietly(error: NodeJS.ErrnoException): void {
+  if (error.code === "EPIPE") process.exit(0);
+  throw error;
 }
 
 function report(error: unknown): number {
