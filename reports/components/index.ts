@@ -7,5 +7,6 @@ export { gridFigure } from "./gridFigure.ts";
 export { lengthChoices } from "./lengthChoices.ts";
 export { rateFigure } from "./rateFigure.ts";
 export { ratioFigure } from "./ratioFigure.ts";
+export { ruleFilter } from "./ruleFilter.ts";
 export { speakerRateFigure } from "./speakerRateFigure.ts";
 export { speakerRatioFigure } from "./speakerRatioFigure.ts";

@@ -6,6 +6,7 @@ export const pageNames = {
   index: "Start",
   devoicing: "Devoicing",
   length: "Length",
+  rules: "Rules",
   datasets: "Datasets",
   method: "Method",
   dictionary: "Dictionary",
@@ -19,6 +20,8 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
     "How often vowels are devoiced, by the sounds around them, with intervals, recomputed for any cut.",
   length:
     "How much longer long vowels and doubled consonants last than short and single ones, with intervals.",
+  rules:
+    "Which rules of thumb about Japanese sounds the recordings bear out, each with its interval and its exceptions.",
   datasets: "The datasets behind these pages: licence, credits, labels, and what was left out and why.",
   method: "How each number came about, what it can show and what it cannot.",
   dictionary: "Every column of the results: meaning, unit, source and what a missing value means.",

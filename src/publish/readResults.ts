@@ -125,6 +125,24 @@ function checked<T>(file: string, schema: v.GenericSchema<unknown, T>, give: () 
   }
 }
 
+/** A JSON file that not every results folder holds; null when this one does not. */
+export async function readOptional<T>(
+  results: string,
+  file: string,
+  schema: v.GenericSchema<unknown, T>,
+): Promise<T | null> {
+  const full = path.join(results, file);
+  let content: string;
+  try {
+    content = await readFile(full, "utf8");
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "ENOENT") return null;
+    throw new UserError(resultsUnreadable(full, code ?? String(error)));
+  }
+  return checked(full, schema, () => JSON.parse(content));
+}
+
 /** `run.json` of a results folder. Throws a UserError that names the file and the field at fault. */
 export async function readRun(results: string): Promise<Run> {
   const content = await read(results, "run.json");

@@ -3,9 +3,9 @@ import { type Html, html } from "./html.ts";
 import type { Run } from "./readResults.ts";
 
 /** The pages in the order of the navigation; `file` without its ending, `index` being the start page. */
-export const sitePages = (["index", "devoicing", "length", "datasets", "method", "dictionary"] as const).map(
-  (file) => ({ file, name: pageNames[file], description: pageDescriptions[file] }),
-);
+export const sitePages = (
+  ["index", "devoicing", "length", "rules", "datasets", "method", "dictionary"] as const
+).map((file) => ({ file, name: pageNames[file], description: pageDescriptions[file] }));
 
 export interface SiteConfig {
   readonly root: string;

@@ -2,13 +2,17 @@ import { cp, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Problem } from "../datasets/types.ts";
 import type { Finding } from "../findings/runFindings.ts";
+import { agreementHtml } from "./agreementHtml.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { fillTemplate } from "./fillTemplate.ts";
 import { html } from "./html.ts";
+import { readAgreement } from "./readAgreement.ts";
 import type { Run } from "./readResults.ts";
+import { readVerdicts } from "./readVerdicts.ts";
 import { readReferenceBands } from "./referenceBands.ts";
+import { rulesHtml, rulesKeyHtml, rulesLinkHtml } from "./rulesHtml.ts";
 import { limitsHtml, startHtml } from "./startHtml.ts";
 
 export interface SiteSource {
@@ -31,8 +35,13 @@ export async function writeSiteSource({
   audio,
 }: SiteSource): Promise<void> {
   const clips = await makeClips(run.datasets, results, audio, root);
+  const verdicts = await readVerdicts(results);
   const parts = {
     start: startHtml(run, findings, clips),
+    rulesLink: rulesLinkHtml(run, verdicts) ?? html``,
+    rulesKey: rulesKeyHtml(run, verdicts) ?? html``,
+    rules: rulesHtml(run, verdicts),
+    agreement: agreementHtml(run, await readAgreement(results)),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
     dictionary: dictionaryHtml(),

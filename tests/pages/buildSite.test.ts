@@ -41,7 +41,7 @@ test("buildSite twice at once gives the same bytes, without asking the network a
   expect(prints).toEqual(await fingerprint(two!));
   expect(built[0]).toEqual(built[1]);
   expect(built[0]!.files).toBe(Object.keys(prints).length);
-  expect(built[0]!.pages).toBe(6);
+  expect(built[0]!.pages).toBe(7);
 });
 
 test("buildSite over an earlier site leaves nothing of it, and works from another working directory", async () => {

@@ -92,11 +92,24 @@ function whatText(
   }
 }
 
-function intervalText({ low, high, level, scale }: Unsaid): string {
-  const name = `${Number((100 * level).toFixed(2))} % interval`;
-  if (high === null) return `${name}: ${numberText(low!, scale!)} or more`;
-  if (low === null || (low === 0 && scale === "ratio")) return `${name}: ${numberText(high, scale!)} or less`;
-  return `${name} ${rangeText(low, high, scale!)}`;
+type Judged = Pick<RuleVerdict, "low" | "high" | "scale">;
+
+/** A judged interval with its level: "95 % interval 76.8 to 92.0 %", "95 % interval: 1.86 times or more". */
+export function intervalText({ level, ...judged }: Judged & Pick<RuleVerdict, "level">): string {
+  const open = judged.high === null || isOpenBelow(judged);
+  return `${Number((100 * level).toFixed(2))} % interval${open ? ":" : ""} ${boundsText(judged)}`;
+}
+
+/** The bounds alone: "76.8 to 92.0 %", "1.86 times or more" where the other side is open. */
+export function boundsText(judged: Judged): string {
+  const { low, high } = judged;
+  const scale = judged.scale!;
+  if (high === null) return `${numberText(low!, scale)} or more`;
+  return isOpenBelow(judged) ? `${numberText(high, scale)} or less` : rangeText(low!, high, scale);
+}
+
+function isOpenBelow({ low, scale }: Judged): boolean {
+  return low === null || (low === 0 && scale === "ratio");
 }
 
 /** What counts as holding, in words. */

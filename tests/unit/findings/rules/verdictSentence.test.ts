@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
 import {
+  boundsText,
   holdsText,
+  intervalText,
   numberText,
   partText,
   sourceSentence,
@@ -23,6 +25,18 @@ test("holdsText says what a rule asks for", () => {
   expect(holdsText({ when: "less-than", value: 0, negligible: 0.05 }, "difference")).toBe(
     "less (down to -5.0 points would be too small to matter)",
   );
+});
+
+test("intervalText says an interval with its level, and boundsText an open side as such", () => {
+  const judged = { low: 0.768, high: 0.92, scale: "share" } as const;
+  expect(intervalText({ ...judged, level: 0.95 })).toBe("95 % interval 76.8 to 92.0 %");
+  expect(intervalText({ low: 1.86, high: null, scale: "ratio", level: 0.9 })).toBe(
+    "90 % interval: 1.86 times or more",
+  );
+  expect(boundsText(judged)).toBe("76.8 to 92.0 %");
+  expect(boundsText({ low: 0, high: 1.1, scale: "ratio" })).toBe("1.10 times or less");
+  expect(boundsText({ low: null, high: 1.1, scale: "ratio" })).toBe("1.10 times or less");
+  expect(boundsText({ low: 0, high: 0.1, scale: "share" })).toBe("0.0 to 10.0 %");
 });
 
 test("partText says an environment in words", () => {

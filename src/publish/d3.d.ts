@@ -1,0 +1,5 @@
+/** The functions of d3 that are used outside the browser. */
+declare module "d3" {
+  export function ticks(start: number, stop: number, count: number): number[];
+  export function group<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]>;
+}

@@ -1,0 +1,46 @@
+import { regionOf } from "../findings/rules/region.ts";
+import { holdsText } from "../findings/rules/verdictSentence.ts";
+import { ruleWords } from "../messages/rulesPage.ts";
+import { effectScale } from "./effectScale.ts";
+import { type Html, html } from "./html.ts";
+import { markJapanese } from "./markJapanese.ts";
+import { openRatio } from "./openRatio.ts";
+import { tellingParts } from "./partsHtml.ts";
+import type { Run } from "./readResults.ts";
+import type { ShownVerdict } from "./readVerdicts.ts";
+import { unreadHtml, verdictHtml } from "./verdictHtml.ts";
+
+/** What is claimed, in the languages there are. Its heading has the rule's address, and becomes a link to it. */
+export function claimHtml({ rule, statement }: ShownVerdict, level: "h2" | "h3"): Html {
+  const text = markJapanese(statement.en);
+  const heading =
+    level === "h2" ? html`<h2 id="rule-${rule}">${text}</h2>` : html`<h3 id="rule-${rule}">${text}</h3>`;
+  const ja = statement.ja === undefined ? null : html`<p class="claim-ja" lang="ja">${statement.ja}</p>`;
+  return html`${heading}${ja}`;
+}
+
+/** What its author wants to be read beside a rule, and where it comes from with how far that was seen. */
+export function sourceHtml({ source, note }: ShownVerdict): Html {
+  return html`${note === null ? null : html`<p class="rule-note">${markJapanese(note)}</p>`}<p class="source">Source: ${source}</p>`;
+}
+
+/** What counts as holding, under the key of the pictures' band; nothing where it cannot be measured at all. */
+export function askedHtml({ holds, scale }: ShownVerdict): Html | null {
+  if (holds === null || scale === null) return null;
+  return html`<p class="asked"><span class="region-key" aria-hidden="true"></span>${ruleWords.asks}: ${holdsText(holds, scale)}</p>`;
+}
+
+/** The card of a rule that at least one corpus can speak about: claim and source beside one verdict a corpus. */
+export function ruleCardHtml(run: Run, verdicts: readonly ShownVerdict[]): Html {
+  const first = verdicts.find(({ holds }) => holds !== null)!;
+  const judged = verdicts.filter(({ verdict }) => verdict !== "not measurable");
+  const unread = verdicts.filter(({ verdict }) => verdict === "not measurable");
+  const kind = first.scale!;
+  const found = judged.flatMap((verdict) => [verdict, ...tellingParts(verdict)]);
+  const scale = effectScale(
+    kind,
+    regionOf(first.holds!, kind),
+    found.map((extent) => openRatio(extent, kind)),
+  );
+  return html`<section class="rule" data-rule="${first.rule}" aria-labelledby="rule-${first.rule}"><div class="claim">${claimHtml(first, "h2")}${askedHtml(first)}</div><div class="origin">${sourceHtml(first)}</div><div class="answers">${judged.map((verdict) => verdictHtml(run, verdict, scale))}${unread.length === 0 ? null : unreadHtml(run, unread)}</div></section>`;
+}

@@ -1,0 +1,87 @@
+import { capital, formatAmount, formatCount, joinWords } from "../findings/format.ts";
+import { type Region, regionOf, type Scale } from "../findings/rules/region.ts";
+import { holdsText, intervalText, numberText } from "../findings/rules/verdictSentence.ts";
+import { basisWords, ruleWords } from "../messages/rulesPage.ts";
+import type { EffectScale } from "./effectScale.ts";
+import { effectSvg } from "./effectSvg.ts";
+import { type Html, html } from "./html.ts";
+import { markJapanese } from "./markJapanese.ts";
+import { openRatio } from "./openRatio.ts";
+import { partsHtml } from "./partsHtml.ts";
+import type { Run } from "./readResults.ts";
+import type { ShownVerdict } from "./readVerdicts.ts";
+import { setName } from "./setName.ts";
+import { verdictBadge, verdictSlug } from "./verdictBadge.ts";
+
+/** `dataset/labelSet`, as it stands in addresses. */
+export function setKey({ dataset, labelSet }: Pick<ShownVerdict, "dataset" | "labelSet">): string {
+  return `${dataset}/${labelSet}`;
+}
+
+function badge({ verdict, scope }: ShownVerdict): Html {
+  const alone = scope === "one speaker" && verdict !== "too little evidence";
+  return verdictBadge(verdict, `${capital(verdict)}${alone ? ", by this one speaker" : ""}`);
+}
+
+/** The number as text prints it; in a picture a difference carries its sign as the axis does. */
+function shown(value: number, kind: Scale): string {
+  const text = numberText(value, kind).replace("-", "−");
+  return kind === "difference" && value > 0 ? `+${text}` : text;
+}
+
+function picture(verdict: ShownVerdict, region: Region, kind: Scale, scale: EffectScale): Html | null {
+  const { estimate, place, bound, holds } = verdict;
+  if (estimate === null || holds === null) return null;
+  const about = bound === "at least" ? "≥ " : bound === "at most" ? "≤ " : "";
+  const effect = { ...openRatio(verdict, kind), place, text: `${about}${shown(estimate, kind)}` };
+  const interval = verdict.low === null && verdict.high === null ? "no interval" : intervalText(verdict);
+  const label = `${about}${numberText(estimate, kind)}, ${interval}, against the rule’s ${holdsText(holds, kind)}: ${verdict.verdict}.`;
+  return effectSvg(effect, region, scale, label);
+}
+
+function countsHtml(verdict: ShownVerdict, synthetic: boolean): Html | null {
+  const { tokens, speakers, basis } = verdict;
+  if (basis === null) return null;
+  const sounds =
+    tokens.length === 1
+      ? formatAmount(tokens[0]!, "sound")
+      : `${joinWords(
+          tokens.map((count) => formatCount(count)),
+          "against",
+        )} sounds`;
+  const parts = [sounds, formatAmount(speakers, "speaker"), `basis: ${basis}, ${basisWords[basis]}`];
+  return html`<p class="counts">${[...parts, ...(synthetic ? [ruleWords.synthetic] : [])].join(" · ")}</p>`;
+}
+
+/** What must be minded, without the sentence that stands on top of every page. */
+function notesHtml({ warnings, method }: ShownVerdict, notice: string | null): Html {
+  const minded = warnings.filter((warning) => warning !== notice);
+  const mind =
+    minded.length === 0
+      ? null
+      : html`<details class="method-note mind"><summary>Mind ${minded.length === 1 ? "one thing" : `${minded.length} things`}</summary>${minded.map((warning) => html`<p>${warning}</p>`)}</details>`;
+  const how =
+    method === null
+      ? null
+      : html`<details class="method-note"><summary>How it was computed</summary><p>${capital(method)}.</p></details>`;
+  return html`<div class="notes">${mind}${how}</div>`;
+}
+
+/** One verdict of a rule's card: the verdict in words, its picture, what it rests on and what to mind. */
+export function verdictHtml(run: Run, verdict: ShownVerdict, scale: EffectScale): Html {
+  const card = run.datasets.find(({ id }) => id === verdict.dataset);
+  const kind = verdict.scale!;
+  const region = regionOf(verdict.holds!, kind);
+  const name = setName(run.datasets, verdict.dataset, verdict.labelSet);
+  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}"><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
+}
+
+/** Verdicts that say why there is no judgement, in a line a reason. */
+export function unreadHtml(run: Run, verdicts: readonly ShownVerdict[]): Html {
+  const reasons = [...new Set(verdicts.map(({ reason }) => reason ?? ""))];
+  return html`${reasons.map((reason) => {
+    const own = verdicts.filter((verdict) => (verdict.reason ?? "") === reason);
+    const names = own.map(({ dataset, labelSet }) => setName(run.datasets, dataset, labelSet));
+    return html`<div class="answer unread" data-verdict="not-measurable" data-set="${own.map(setKey).join(" ")}"><p class="verdict-line">${verdictBadge("not measurable")} <span class="set">${joinWords(names)}</span></p><p class="sentence">${capital(reason)}.</p></div>`;
+  })}`;
+}
