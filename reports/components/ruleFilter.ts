@@ -20,6 +20,7 @@ export function ruleFilter(): HTMLElement {
   const rules = [...document.querySelectorAll<HTMLElement>(".rule")];
   const answers = rules.flatMap((rule) => [...rule.querySelectorAll<HTMLElement>(".answer")]);
   if (answers.length === 0) return element("div", { hidden: true });
+  const judged = [...document.querySelectorAll<HTMLElement>(".rules > .rule")];
   const verdicts = options(
     answers.flatMap((answer) => setsOf(answer).map(() => answer.dataset.verdict!)),
     (verdict) => verdict.replaceAll("-", " "),
@@ -44,6 +45,7 @@ export function ruleFilter(): HTMLElement {
       silent.hidden = [...silent.querySelectorAll<HTMLElement>(".rule")].every(isHidden);
       if (verdict === "not-measurable") silent.querySelector("details")!.open = true;
     }
+    inOrder(judged);
     const shown = rules.filter((rule) => !rule.hidden).length;
     status.textContent = choices.isInitial ? "" : `${shown} of ${rules.length} rules are shown.`;
   };
@@ -62,6 +64,18 @@ export function ruleFilter(): HTMLElement {
 }
 
 const isHidden = (element: HTMLElement) => element.hidden;
+
+/** Places the rules by what their shown answers say, as the whole page does by all answers. */
+function inOrder(rules: readonly HTMLElement[]): void {
+  const rank = (rule: HTMLElement) =>
+    Math.min(
+      ...[...rule.querySelectorAll<HTMLElement>(".answer:not([hidden])")].map(({ dataset }) =>
+        Number(dataset.rank),
+      ),
+    );
+  const ranked = rules.map((rule) => ({ rule, rank: rank(rule) })).sort((a, b) => a.rank - b.rank);
+  rules[0]?.parentElement?.append(...ranked.map(({ rule }) => rule));
+}
 
 /** A rule that an address names is unfolded, so that it can be seen. */
 function openNamed(): void {

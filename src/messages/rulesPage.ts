@@ -31,6 +31,7 @@ export const ruleWords = {
   ownRule:
     "A rule of your own can be judged in the same way: write it in a JSON file and run morascope rules RESULTS --rules mine.json.",
   synthetic: "synthetic voices, no evidence about Japanese",
+  noEnvironments: "no environment alone has enough sounds to look for exceptions",
   noParts: "no environment and no speaker alone has enough sounds to look for exceptions",
 } as const;
 

@@ -58,7 +58,8 @@ export function partsHtml(
   if (verdict.environments === null) return null;
   const parts = tellingParts(verdict);
   const looked = lookedAt(verdict);
-  if (looked === "") return html`<p class="no-parts">Exceptions: ${ruleWords.noParts}.</p>`;
+  if (looked === "")
+    return html`<p class="no-parts">Exceptions: ${verdict.bySpeaker === null ? ruleWords.noEnvironments : ruleWords.noParts}.</p>`;
   if (parts.length === 0)
     return html`<p class="no-parts">Exceptions looked for in ${looked}: none is certain.</p>`;
   const rest = parts.length - shown;

@@ -9,15 +9,8 @@ import type { Run } from "./readResults.ts";
 import type { ShownVerdict } from "./readVerdicts.ts";
 import { askedHtml, claimHtml, ruleCardHtml, sourceHtml } from "./ruleCardHtml.ts";
 import { setName } from "./setName.ts";
-import { verdictBadge, verdictSlug } from "./verdictBadge.ts";
+import { rankOf, verdictBadge, verdictSlug } from "./verdictBadge.ts";
 import { setKey, unreadHtml } from "./verdictHtml.ts";
-
-/** Where a verdict stands in the order of the page: what several speakers show first, what is too thin last. */
-function rankOf({ verdict, scope }: ShownVerdict): number {
-  const rank = order.indexOf(verdict);
-  if (verdict === "too little evidence" || verdict === "not measurable") return 2 * order.length + rank;
-  return scope === "one speaker" ? order.length + rank : rank;
-}
 
 /** Verdicts rule by rule, each rule placed by the verdict that says most. */
 function byRule(verdicts: readonly ShownVerdict[]): ShownVerdict[][] {

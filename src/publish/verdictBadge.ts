@@ -1,6 +1,7 @@
 import { capital } from "../findings/format.ts";
-import type { Verdict } from "../findings/rules/verdict.ts";
+import { verdicts as order, type Verdict } from "../findings/rules/verdict.ts";
 import { type Html, html } from "./html.ts";
+import type { ShownVerdict } from "./readVerdicts.ts";
 
 /** A sign for each verdict, so that verdicts differ by more than colour. */
 const signs: Readonly<Record<Verdict, string>> = {
@@ -21,4 +22,11 @@ export function verdictSlug(verdict: Verdict): string {
 /** The verdict with its sign; the words alone carry the meaning. */
 export function verdictBadge(verdict: Verdict, words: string = capital(verdict)): Html {
   return html`<span class="verdict ${verdictSlug(verdict)}"><span class="sign" aria-hidden="true">${signs[verdict]}</span>${words}</span>`;
+}
+
+/** Where a verdict stands in the order of the page: what several speakers show first, what is too thin last. */
+export function rankOf({ verdict, scope }: Pick<ShownVerdict, "verdict" | "scope">): number {
+  const rank = order.indexOf(verdict);
+  if (verdict === "too little evidence" || verdict === "not measurable") return 2 * order.length + rank;
+  return scope === "one speaker" ? order.length + rank : rank;
 }

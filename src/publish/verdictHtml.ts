@@ -11,7 +11,7 @@ import { partsHtml } from "./partsHtml.ts";
 import type { Run } from "./readResults.ts";
 import type { ShownVerdict } from "./readVerdicts.ts";
 import { setName } from "./setName.ts";
-import { verdictBadge, verdictSlug } from "./verdictBadge.ts";
+import { rankOf, verdictBadge, verdictSlug } from "./verdictBadge.ts";
 
 /** `dataset/labelSet`, as it stands in addresses. */
 export function setKey({ dataset, labelSet }: Pick<ShownVerdict, "dataset" | "labelSet">): string {
@@ -73,7 +73,7 @@ export function verdictHtml(run: Run, verdict: ShownVerdict, scale: EffectScale)
   const kind = verdict.scale!;
   const region = regionOf(verdict.holds!, kind);
   const name = setName(run.datasets, verdict.dataset, verdict.labelSet);
-  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}"><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
+  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}" data-rank="${rankOf(verdict)}"><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
 }
 
 /** Verdicts that say why there is no judgement, in a line a reason. */
@@ -82,6 +82,6 @@ export function unreadHtml(run: Run, verdicts: readonly ShownVerdict[]): Html {
   return html`${reasons.map((reason) => {
     const own = verdicts.filter((verdict) => (verdict.reason ?? "") === reason);
     const names = own.map(({ dataset, labelSet }) => setName(run.datasets, dataset, labelSet));
-    return html`<div class="answer unread" data-verdict="not-measurable" data-set="${own.map(setKey).join(" ")}"><p class="verdict-line">${verdictBadge("not measurable")} <span class="set">${joinWords(names)}</span></p><p class="sentence">${capital(reason)}.</p></div>`;
+    return html`<div class="answer unread" data-verdict="not-measurable" data-set="${own.map(setKey).join(" ")}" data-rank="${rankOf(own[0]!)}"><p class="verdict-line">${verdictBadge("not measurable")} <span class="set">${joinWords(names)}</span></p><p class="sentence">${capital(reason)}.</p></div>`;
   })}`;
 }

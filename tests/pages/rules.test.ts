@@ -77,6 +77,16 @@ test("the filter keeps a verdict and a dataset, stands in the address, and back 
   expect(await shownRules()).toEqual(all);
 });
 
+test("by one dataset, what it bears out comes first and what it cannot measure last", async () => {
+  await visit("rules?set=no-marks/plain");
+  const shown = await page
+    .locator(".rule .answer:not([hidden])")
+    .evaluateAll((answers) => answers.map((answer) => (answer as HTMLElement).dataset.verdict!));
+  const order = ["borne-out", "borne-out-in-part", "undecided", "too-little-evidence", "not-measurable"];
+  expect([...new Set(shown)]).toEqual(order);
+  expect(shown).toEqual([...shown].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
+});
+
 test("a count in the key shows only its rules, and what cannot be measured is unfolded when asked for", async () => {
   await visit("rules");
   await page.locator('.verdict-key a[href*="not-measurable"]').click();

@@ -140,8 +140,15 @@ describe("rulesHtml", () => {
 
   test("tells that exceptions could not be looked for from none being found", () => {
     const none = { level: 0.95, holding: [], failing: [] };
-    const judged = (count: number) => page(sampleVerdict({ environments: { ...none, judged: count } }));
+    const judged = (count: number, bySpeaker: typeof none | null = none) =>
+      page(
+        sampleVerdict({
+          environments: { ...none, judged: count },
+          bySpeaker: bySpeaker && { ...bySpeaker, judged: 0 },
+        }),
+      );
     expect(textOf(judged(0))).toContain(ruleWords.noParts);
+    expect(textOf(judged(0, null))).toContain(ruleWords.noEnvironments);
     expect(textOf(judged(3))).toContain("Exceptions looked for in 3 environments: none is certain.");
   });
 });
