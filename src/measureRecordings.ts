@@ -10,7 +10,7 @@ import { analyseVoicing, type VoicingFrames } from "./measures/acoustics/voicing
 import { recordingSilent, recordingTooNoisy } from "./messages/hearing.ts";
 import type { OnProgress } from "./progress.ts";
 import { DiskList } from "./storage/diskList.ts";
-import { type ReadRecording, refusalOf } from "./storage/openRecording.ts";
+import { type ReadRecording, type Recording, refusalOf } from "./storage/openRecording.ts";
 
 /** An utterance with the intervals of each of its label sets. */
 export interface Measurable {
@@ -31,14 +31,22 @@ export interface MeasureOptions {
   readonly problems: Problem[];
 }
 
-/** A row an interval, in order, for each label set of one utterance. */
-export type MeasuredSets = readonly (readonly AcousticRow[])[];
+/** What one utterance's recording gave. */
+export interface MeasuredSets {
+  /** A row an interval, in order, for each label set. */
+  readonly rows: readonly (readonly AcousticRow[])[];
+  /** How the recording was read; null when it was not. */
+  readonly recording: Pick<Recording, "durationSec" | "sampleRateHz" | "channelRule"> | null;
+}
 
 interface Learnt {
   readonly speakers: ReadonlyMap<string, SpeakerReference>;
   /** Frames that the first pass kept; null where it kept none. */
   readonly framesAt: (place: number) => VoicingFrames | null;
 }
+
+/** Remarks that opening the dataset made already, from the files' headers. */
+const toldAtOpening: ReadonlySet<string> = new Set(["audio-extension"]);
 
 /** Recordings of one speaker from which the sound of voice and voicelessness is learnt; more teach nothing new. */
 const recordingsPerSpeaker = 300;
@@ -69,19 +77,24 @@ async function measureOne(
   place: number,
   { problems, record }: MeasureOptions,
 ): Promise<MeasuredSets> {
-  const unmeasured = sets.map((intervals) => intervals.map(unmeasuredRow));
+  const unmeasured = { rows: sets.map((intervals) => intervals.map(unmeasuredRow)), recording: null };
   const speaker = speakers.get(utterance.speaker);
   if (utterance.audio === null || sets.length === 0 || speaker === undefined) return unmeasured;
   try {
-    const { samples } = await record(utterance);
+    const recording = await record(utterance);
+    const { samples } = recording;
+    for (const warning of recording.warnings)
+      if (!toldAtOpening.has(warning.rule)) problems.push(noted(utterance, warning));
     const frames = framesAt(place) ?? analyseVoicing(samples);
-    return sets.map((intervals) => {
+    const rows = sets.map((intervals) => {
       const sample = takeSpeakerSample(frames, intervals);
-      const { quality, rows } = measureUtterance(samples, intervals, sample, speaker, frames);
+      const { quality, rows: measured } = measureUtterance(samples, intervals, sample, speaker, frames);
       if (quality.verdict === "too-noisy") problems.push(noted(utterance, recordingTooNoisy()));
       if (quality.verdict === "silent") problems.push(noted(utterance, recordingSilent()));
-      return rows;
+      return measured;
     });
+    const { durationSec, sampleRateHz, channelRule } = recording;
+    return { rows, recording: { durationSec, sampleRateHz, channelRule } };
   } catch (error) {
     const refusal = refusalOf(error);
     if (refusal === null) throw error;

@@ -5,7 +5,7 @@ import type { Interval } from "./alignment/interval.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
 import { type Measurable, type MeasuredSets, measureRecordings } from "./measureRecordings.ts";
-import type { AcousticRow, TokenRow } from "./measures/columns.ts";
+import type { AcousticRow, TokenRow, UtteranceRow } from "./measures/columns.ts";
 import { toIntervalRows } from "./measures/toIntervalRows.ts";
 import { type TokenContext, toTokens } from "./measures/toTokens.ts";
 import type { Mora } from "./phonology/kana.ts";
@@ -161,12 +161,12 @@ function writeUtterance(
   sets: readonly TimedSet[],
   measures: MeasuredSets | null,
 ): void {
-  writer.utterances.append(utteranceRow(result, sets));
+  writer.utterances.append(utteranceRow(result, sets, measures?.recording ?? null));
   for (const [i, set] of sets.entries()) {
     const context = tokenContext(result, set);
     for (const row of toIntervalRows(set.intervals, context)) writer.intervals.append(row);
     for (const token of toTokens(set.intervals, context)) {
-      const acoustics = measures?.[i]?.[token.index];
+      const acoustics = measures?.rows[i]?.[token.index];
       if (acoustics === undefined) writer.tokens.append(token);
       else writer.appendMeasured(withHeardDevoicing(token, acoustics), acoustics);
     }
@@ -194,7 +194,11 @@ function tokenContext({ utterance, read }: ReadResult, set: TimedSet): TokenCont
   };
 }
 
-function utteranceRow({ utterance, read }: ReadResult, sets: readonly TimedSet[]) {
+function utteranceRow(
+  { utterance, read }: ReadResult,
+  sets: readonly TimedSet[],
+  recording: MeasuredSets["recording"],
+): UtteranceRow {
   const fits = sets.flatMap(({ readingFits }) => (readingFits === null ? [] : [readingFits]));
   return {
     dataset: utterance.dataset,
@@ -205,6 +209,9 @@ function utteranceRow({ utterance, read }: ReadResult, sets: readonly TimedSet[]
     reading: spokenKana(sets) ?? read.reading?.kana ?? null,
     readingFrom: read.reading?.from ?? null,
     audio: utterance.audio,
+    audioSec: recording?.durationSec ?? null,
+    audioRateHz: recording?.sampleRateHz ?? null,
+    audioChannel: recording?.channelRule ?? null,
     labelSets: sets.filter(({ intervals }) => intervals.length > 0).length,
     readingFits: fits.length === 0 ? null : fits.every(Boolean),
   };

@@ -41,6 +41,27 @@ export const utteranceColumns = {
     source: "dataset layout",
     missing: "the dataset has no recording of it",
   },
+  audioSec: {
+    type: "DOUBLE",
+    unit: "s",
+    description: "Length of the recording, or of the part of it that holds the utterance",
+    source: "decoded samples",
+    missing: "no recording, or it could not be read",
+  },
+  audioRateHz: {
+    type: "INTEGER",
+    unit: "Hz",
+    description: "Sample rate of the recording; it is aligned and measured at 16,000",
+    source: "header",
+    missing: "no recording, or it could not be read",
+  },
+  audioChannel: {
+    type: "VARCHAR",
+    unit: null,
+    description: "How one channel was made of the recording's: mono, the average, or the louder of two",
+    source: "number and level of the channels",
+    missing: "no recording, or it could not be read",
+  },
   labelSets: {
     type: "INTEGER",
     unit: "1",

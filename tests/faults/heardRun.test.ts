@@ -12,6 +12,7 @@ import { keptFolder } from "../helpers/tempFolder.ts";
 describe("a run that has to find the boundaries itself", () => {
   let problems: { utterance: string; rule: string; excluded: string; message: string }[];
   let tokens: Record<string, unknown[]>;
+  let utterances: Record<string, unknown[]>;
   let speaker: string[];
 
   beforeAll(async () => {
@@ -37,6 +38,7 @@ describe("a run that has to find the boundaries itself", () => {
     await runPipeline(runOptions([folder], out));
     problems = parse(readFileSync(join(out, "problems.csv"), "utf8"), { columns: true });
     tokens = await readColumns(join(out, "tokens.parquet"));
+    utterances = await readColumns(join(out, "utterances.parquet"));
   });
 
   const rulesOf = (utterance: string) =>
@@ -50,6 +52,14 @@ describe("a run that has to find the boundaries itself", () => {
     expect(new Set(tokens.devoicedBasis!.map((basis) => basis ?? "none"))).toEqual(
       new Set(["measured", "none"]),
     );
+  });
+
+  test("says how each recording was read: length, rate and channel", () => {
+    const at = utterances.utterance!.indexOf(speaker[0]);
+    const { audioSec, audioRateHz, audioChannel } = utterances;
+    expect(audioSec![at]).toBeGreaterThan(1);
+    expect([audioRateHz![at], audioChannel![at]]).toEqual([16_000, "mono"]);
+    expect(audioChannel![utterances.utterance!.indexOf(speaker[3])] ?? null).toBeNull();
   });
 
   test("sets aside both recordings whose texts were exchanged, and says why", () => {
