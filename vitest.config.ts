@@ -8,7 +8,15 @@ export default defineConfig({
     passWithNoTests: false,
     projects: [
       { test: { ...shared, name: "unit", include: ["tests/unit/**/*.test.ts"] } },
-      { test: { ...shared, name: "reference", include: ["tests/reference/**/*.test.ts"] } },
+      {
+        test: {
+          ...shared,
+          name: "reference",
+          include: ["tests/reference/**/*.test.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
+        },
+      },
       {
         test: {
           ...shared,

@@ -1,7 +1,9 @@
 import { resolve } from "node:path";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
+import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
+import { findDevoicingError } from "./findDevoicingError.ts";
 import { judgeRules } from "./findings/rules/judgeRule.ts";
 import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
@@ -37,6 +39,8 @@ export interface RunOptions {
   /** Confidence level of all intervals, 0 to 1. */
   readonly level: number;
   readonly report: boolean;
+  /** A filled sheet of `morascope sample` with its key, of the same recordings; null to do without. */
+  readonly marks: { readonly sheet: string; readonly key: string | null } | null;
   /** Of everything that is drawn at random. */
   readonly seed: number;
   readonly loadReader: LoadReader;
@@ -50,6 +54,8 @@ export interface RunRecord {
   readonly createdAt: string;
   readonly parameters: { readonly level: number; readonly seed: number };
   readonly datasets: readonly DatasetCard[];
+  /** How often measured devoicing errs; null when none was measured. */
+  readonly devoicingError: DevoicingError | null;
   readonly counts: WrittenCounts & { readonly phones: number };
   /** `excluded`: recordings or files that were left out, each counted once. */
   readonly problems: { readonly total: number; readonly excluded: number };
@@ -62,8 +68,7 @@ export interface RunRecord {
 export async function runPipeline(options: RunOptions): Promise<RunRecord> {
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
-    const record = await measure(options, results);
-    await conclude(options, results, record);
+    const record = await conclude(options, results, await measure(options, results));
     if (options.report)
       await buildSite({
         results: resolve(options.out),
@@ -120,6 +125,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
       createdAt: options.createdAt,
       parameters: { level: options.level, seed: options.seed },
       datasets: cards,
+      devoicingError: null,
       counts: { ...counts, phones },
       problems: { total: problems.length, excluded: countExcluded(problems) },
     };
@@ -139,18 +145,30 @@ const problemColumns = [
   "excluded",
 ] as const;
 
-async function conclude(options: RunOptions, results: ResultsFolder, record: RunRecord): Promise<void> {
+async function conclude(
+  options: RunOptions,
+  results: ResultsFolder,
+  measured: RunRecord,
+): Promise<RunRecord> {
   const cells = await loadCells(resolve(options.out));
-  const estimates = runEstimates(cells, options.level);
+  const devoicingError = await findDevoicingError(resolve(options.out), options.marks, options.level);
+  const record = { ...measured, devoicingError };
+  const accuracy = correctingError(devoicingError);
+  const estimates = runEstimates(cells, options.level, accuracy);
   await writeJson(results.path("estimates"), estimates);
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
   const notices = Object.fromEntries(
     record.datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
   );
   const rules = parseRules(await loadRules());
-  await writeJson(results.path("rules"), judgeRules(rules, cells, { level: options.level, notices }));
+  const { level } = options;
+  await writeJson(
+    results.path("rules"),
+    judgeRules(rules, cells, { level, notices, ...(accuracy ? { accuracy } : {}) }),
+  );
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
+  return record;
 }
 
 /** A file may be reported when it is found and again when it is read: it counts once. */

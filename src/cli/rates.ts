@@ -1,7 +1,9 @@
 import { type Command, Option } from "commander";
+import { correctingError } from "../estimates/devoicingError.ts";
 import { devoicingRates, type RateRow } from "../estimates/rates.ts";
-import { longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
+import { decisionErrorNote, longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
+import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
 
@@ -22,10 +24,16 @@ const columns = (level: number): readonly TextColumn<RateRow>[] => [
     right: true,
   },
   { heading: "speakers alike", text: (row) => percent(row.equalWeight?.estimate ?? null), right: true },
+  { heading: "corrected", text: (row) => correctedText(row.corrected), right: true },
   { heading: "vowels", text: (row) => String(row.tokens), right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
   { heading: "basis", text: (row) => row.basis, right: false },
 ];
+
+function correctedText(corrected: RateRow["corrected"]): string {
+  if (corrected === null) return "–";
+  return `${percent(corrected.estimate)} (${percent(corrected.low)} to ${percent(corrected.high)})`;
+}
 
 interface RateFlags extends EstimateFlags {
   readonly length?: "short" | "long" | "all";
@@ -49,12 +57,18 @@ export function registerRates(program: Command): void {
     )
     .action(async (folder: string, flags: RateFlags) => {
       const cells = await loadCells(folder);
+      const measured = cells.dimensions.devoicedBasis.labels.includes("measured");
+      const error = measured ? await loadDevoicingError(folder) : null;
+      const accuracy = correctingError(error);
       const length = flags.length ?? (flags.by.includes("length") ? "all" : "short");
       const { rows, notes } = devoicingRates(cells, {
         filter: { ...filterOf(flags), ...lengthFilter[length] },
         by: flags.by,
         level: flags.level,
+        ...(accuracy === undefined ? {} : { accuracy }),
       });
+      if (error !== null && rows.some(({ basis }) => basis === "measured"))
+        notes.push(decisionErrorNote(error));
       process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level)));
       printNotes(flags.length === undefined && length === "short" ? [...notes, longVowelsLeftOut()] : notes);
     });

@@ -11,6 +11,8 @@ interface RunFlags {
   readonly out: string;
   readonly card?: string;
   readonly lexicon?: string;
+  readonly marks?: string;
+  readonly marksKey?: string;
   readonly report: boolean;
   readonly level: number;
   readonly memory: number;
@@ -29,6 +31,11 @@ export function registerRun(program: Command): void {
     .option("-o, --out <folder>", "results folder: a new one, or one an earlier run made", "results")
     .option("--card <file>", "a dataset.json kept outside the dataset folder")
     .option("--lexicon <file>", "your own readings: word, tab, kana, and if known tab and accent")
+    .option(
+      "--marks <file>",
+      "a filled sheet of `morascope sample`: rates are then corrected for the decision's errors",
+    )
+    .option("--marks-key <file>", "its key (default: beside the sample's folder)")
     .option("--no-report", "leave the site out")
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
@@ -54,6 +61,7 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     level: flags.level,
     report: flags.report,
     seed: flags.seed,
+    marks: flags.marks === undefined ? null : { sheet: flags.marks, key: flags.marksKey ?? null },
     loadReader: () => loadReader(flags.lexicon ?? null),
     onProgress,
   }).finally(stop);

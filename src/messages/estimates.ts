@@ -1,3 +1,4 @@
+import type { DevoicingError } from "../estimates/devoicingError.ts";
 /** The cells file lacks a column that every estimate needs. */
 export function missingCellColumn(name: string): string {
   return `The cells have no column "${name}". They may come from another version: run the corpus again to write them anew.`;
@@ -107,4 +108,12 @@ export function familyNote(rows: number): string {
 
 export function longVowelsLeftOut(): string {
   return "Long vowels are left out: they are a case of their own and hardly ever devoiced. --length all counts them too.";
+}
+
+/** How often measured devoicing errs and how that is known; it goes with every rate of measured vowels. */
+export function decisionErrorNote({ from, note, sensitivity, specificity }: DevoicingError): string {
+  const share = ({ correct, of }: { correct: number; of: number }) =>
+    of === 0 ? "an unknown share" : `${((100 * correct) / of).toFixed(1)} %`;
+  const corrected = from === "marks" ? "Rates are corrected for that." : "Rates are not corrected for that.";
+  return `Devoicing was measured from the sound. The decision finds ${share(sensitivity)} of devoiced vowels and ${share(specificity)} of voiced ones. ${note} ${corrected}`;
 }

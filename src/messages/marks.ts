@@ -92,3 +92,12 @@ export function keyMissing(sheet: string, key: string): string {
 export function keyUnreadable(key: string, line: number, reason: string): string {
   return at(key, line, `${reason}. Keep the key as \`morascope sample\` wrote it.`);
 }
+
+/** How the decision's error is known, for the record of a run. */
+export function errorByMarks(used: number, unsure: number, notFound: number): string {
+  const left = [
+    ...(unsure > 0 ? [`${unsure} marked unsure`] : []),
+    ...(notFound > 0 ? [`${notFound} not found in this run`] : []),
+  ];
+  return `By a person's marks on ${used} vowels of this corpus${left.length > 0 ? ` (left out: ${left.join(", ")})` : ""}, each counted for as many vowels as it stands for.`;
+}

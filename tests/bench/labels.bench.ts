@@ -28,6 +28,7 @@ try {
     level: 0.95,
     report: false,
     seed: 1,
+    marks: null,
     loadReader: () => loadReader(),
     onProgress: () => {},
   });

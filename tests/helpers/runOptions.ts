@@ -16,6 +16,7 @@ export function runOptions(
     level: 0.95,
     report: false,
     seed: 1,
+    marks: null,
     loadReader: () => loadReader(),
     onProgress: () => {},
     ...more,
