@@ -12,7 +12,7 @@ export function alignedIntervals(
   accentOfMora: readonly (boolean | null)[] | null,
 ): Interval[] {
   const phones = alignment.phones.map(
-    ({ phone, source, startMs, endMs, atFloor, confidence }, i): LabelPhone => {
+    ({ phone, variant, source, startMs, endMs, atFloor, confidence }, i): LabelPhone => {
       const doubled = phone !== "pause" && partAt(source).morae > 1;
       const long = doubled && isLengthened(morae, partAt(source).mora);
       return {
@@ -23,7 +23,7 @@ export function alignedIntervals(
         endMs,
         accented: null,
         line: i + 1,
-        aligned: { atFloor, confidence, twoVowels: doubled && !long },
+        aligned: { atFloor, confidence, devoiced: variant === "devoiced", twoVowels: doubled && !long },
       };
     },
   );

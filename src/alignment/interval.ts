@@ -22,4 +22,6 @@ export interface Interval {
   readonly atFloor: boolean | null;
   /** Rough probability that both edges lie within 20 ms; null where times are not the aligner's own. */
   readonly confidence: number | null;
+  /** Whether the aligner's variant without voice fitted better; null where times are not its own. No evidence. */
+  readonly alignerDevoiced: boolean | null;
 }

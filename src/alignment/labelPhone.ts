@@ -19,6 +19,8 @@ export interface LabelPhone {
   readonly aligned?: {
     readonly atFloor: boolean;
     readonly confidence: number;
+    /** The variant without voice fitted better. A help to alignment, never evidence. */
+    readonly devoiced: boolean;
     /** Two equal vowels that are no long vowel, between which no boundary can be heard. */
     readonly twoVowels: boolean;
   };

@@ -48,6 +48,7 @@ export function toIntervals(phones: readonly LabelPhone[], context: IntervalCont
       accented: pause ? null : accentOf(first, spoken, context),
       atFloor,
       confidence,
+      alignerDevoiced: kind === "vowel" ? (first.aligned?.devoiced ?? null) : null,
     });
     mora += taken.morae;
     if (!pause) spoken += count;

@@ -69,6 +69,7 @@ function token(
     phraseMorae: phrase.morae,
     moraInPhrase: mora - phrase.firstMora + 1,
     speechRateMoraePerSec: phrase.speechRateMoraePerSec,
+    devoicedByAligner: interval.alignerDevoiced,
     devoiced: context.devoicingBasis === null ? null : interval.devoiced,
     devoicedBasis:
       context.devoicingBasis === null || interval.devoiced === null ? null : context.devoicingBasis,

@@ -64,6 +64,14 @@ export const tokenColumns = {
     source: "counted",
     missing: "the stretch has no duration",
   },
+  devoicedByAligner: {
+    type: "BOOLEAN",
+    unit: null,
+    description:
+      "Whether the aligner's variant without voice fitted the vowel better; for comparison only, it is no evidence of devoicing",
+    source: "the likelier path; on real speech it swings with the start of training",
+    missing: "not a vowel, or the times come from a label file",
+  },
   devoiced: intervalColumns.devoiced,
   devoicedBasis: intervalColumns.devoicedBasis,
 } as const satisfies Columns;

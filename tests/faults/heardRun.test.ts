@@ -49,6 +49,8 @@ describe("a run that has to find the boundaries itself", () => {
     expect(measured().size).toBeGreaterThan(60);
     expect(new Set(tokens.labelSet)).toEqual(new Set(["aligned"]));
     expect(new Set(tokens.timeBasis)).toEqual(new Set(["aligned"]));
+    const variants = tokens.kind!.map((kind, i) => [kind, tokens.devoicedByAligner![i] ?? null] as const);
+    expect(variants.every(([kind, devoiced]) => (kind === "vowel") === (devoiced !== null))).toBe(true);
     expect(new Set(tokens.devoicedBasis!.map((basis) => basis ?? "none"))).toEqual(
       new Set(["measured", "none"]),
     );

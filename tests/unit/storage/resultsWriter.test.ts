@@ -42,6 +42,7 @@ function rows(count: number): TokenRow[] {
     phraseMorae: 5,
     moraInPhrase: 2,
     speechRateMoraePerSec: i % 6 === 0 ? null : 7.5,
+    devoicedByAligner: i % 9 === 0 ? null : i % 2 === 0,
     devoiced: i % 8 === 0 ? null : i % 8 < 3,
     devoicedBasis: i % 8 === 0 ? null : "annotated",
   }));
