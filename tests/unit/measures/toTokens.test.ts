@@ -32,7 +32,8 @@ function intervals(text: string, durationsMs?: readonly number[]): Interval[] {
   });
 }
 
-const tokens = (text: string, durationsMs?: readonly number[]) => toTokens(intervals(text, durationsMs), context);
+const tokens = (text: string, durationsMs?: readonly number[]) =>
+  toTokens(intervals(text, durationsMs), context);
 
 describe("toTokens(intervals, context)", () => {
   test("gives every vowel and consonant its neighbours, and pause at the edges", () => {
@@ -47,19 +48,38 @@ describe("toTokens(intervals, context)", () => {
   test("lets a geminate begin with its closure for what stands before it", () => {
     const [a, geminate, vowel] = tokens("a q k i");
     expect(a!.after).toBe("cl");
-    expect(geminate).toMatchObject({ phone: "k", length: "geminate", before: "a", after: "i", durationMs: 200, closureMs: 100 });
+    expect(geminate).toMatchObject({
+      phone: "k",
+      length: "geminate",
+      before: "a",
+      after: "i",
+      durationMs: 200,
+      closureMs: 100,
+    });
     expect(vowel!.before).toBe("k");
   });
 
   test("flags a duration at the aligner's floor, and only there", () => {
-    expect(tokens("k a k i", [50, 30, 30.005, 40]).map(({ atFloor }) => atFloor)).toEqual([false, true, true, false]);
+    expect(tokens("k a k i", [50, 30, 30.005, 40]).map(({ atFloor }) => atFloor)).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
     const free = toTokens(intervals("k a", [50, 5]), { ...context, timeFloorMs: null });
     expect(free.map(({ atFloor }) => atFloor)).toEqual([false, false]);
   });
 
   test("counts position and rate between pauses: long vowel, ん and closure are morae of their own", () => {
     const all = tokens("sil g a q k o: N pau n e sil");
-    expect(all.map(({ phone, moraInPhrase, phraseMorae, position }) => [phone, moraInPhrase, phraseMorae, position])).toEqual([
+    expect(
+      all.map(({ phone, moraInPhrase, phraseMorae, position }) => [
+        phone,
+        moraInPhrase,
+        phraseMorae,
+        position,
+      ]),
+    ).toEqual([
       ["g", 1, 5, "initial"],
       ["a", 1, 5, "initial"],
       ["k", 2, 5, "medial"],
