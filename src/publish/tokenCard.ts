@@ -32,6 +32,8 @@ export interface CardDecision {
 export interface CardToken {
   readonly phone: string;
   readonly kind: "vowel" | "consonant";
+  /** short, long, single or geminate; null where unknown or outside the contrast. */
+  readonly length: string | null;
   readonly before: string;
   readonly after: string;
   readonly word: string | null;

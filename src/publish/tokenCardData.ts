@@ -24,20 +24,24 @@ export function tokenCardData(
     index,
     reading,
   );
-  const fromMs = Math.max(0, morae[0]!.startMs - marginMs);
-  const toMs = Math.max(fromMs + 1, morae.at(-1)!.endMs + marginMs);
   const token = toToken(rows[place]!);
+  // Voice that the run did not judge, in a recording too poor for it, is not shown either.
+  const heard = token.measureReason === null ? signal : null;
+  const stretch = heard === null || token.kind === "consonant" ? null : cardStretch(heard, place);
+  const first = Math.min(morae[0]!.startMs, stretch?.fromMs ?? Number.POSITIVE_INFINITY);
+  const last = Math.max(morae.at(-1)!.endMs, stretch?.toMs ?? 0);
+  const fromMs = Math.max(0, first - marginMs);
+  const toMs = Math.max(fromMs + 1, last + marginMs);
   return {
-    ...{ dataset, utterance, speaker, fromMs, toMs, morae, token },
-    stretch: signal === null || token.kind === "consonant" ? null : cardStretch(signal, place),
-    voice: signal === null ? null : cardVoice(signal, fromMs, toMs),
+    ...{ dataset, utterance, speaker, fromMs, toMs, morae, token, stretch },
+    voice: heard === null ? null : cardVoice(heard, fromMs, toMs),
     spectrum: signal === null ? null : cardSpectrum(signal.samples, fromMs, toMs),
   };
 }
 
 function toToken(row: CardRow): CardToken {
   return {
-    ...{ phone: row.phone, kind: row.kind!, word: row.word },
+    ...{ phone: row.phone, kind: row.kind!, length: row.length, word: row.word },
     ...{ before: row.before ?? "pause", after: row.after ?? "pause" },
     ...{ durationMs: row.durationMs ?? row.endMs - row.startMs, durationErrorMs: row.durationErrorMs },
     ...{ timeBasis: row.timeBasis, atFloor: row.atFloor === true },

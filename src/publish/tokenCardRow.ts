@@ -1,6 +1,6 @@
 import { type Html, html } from "./html.ts";
 import type { CardMora, CardPart, CardVoice } from "./tokenCard.ts";
-import { fitText, textWidth } from "./tokenCardText.ts";
+import { fitText, kanaFonts, textWidth } from "./tokenCardText.ts";
 
 /** Time in ms to a place in the picture. */
 export type ToX = (ms: number) => number;
@@ -21,7 +21,7 @@ export function moraSvg(mora: CardMora, x: ToX): Html {
   const from = x(mora.startMs);
   const width = Math.max(1, x(mora.endMs) - from);
   const size = Math.max(smallest, Math.min(largest, (width - 2) / textWidth(mora.kana)));
-  const kana = html`<text class="ink" lang="${mora.inKana ? "ja" : "ja-Latn"}" x="${px(from + width / 2)}" y="${px(chipBox.top + 14 + size * 0.36)}" font-size="${px(size)}" text-anchor="middle">${fitText(mora.kana, Math.max(width, smallest * 1.2), size)}</text>`;
+  const kana = html`<text class="ink" ${mora.inKana ? html`lang="ja" font-family="${kanaFonts}"` : html`lang="ja-Latn"`} x="${px(from + width / 2)}" y="${px(chipBox.top + 14 + size * 0.36)}" font-size="${px(size)}" text-anchor="middle">${fitText(mora.kana, Math.max(width, smallest * 1.2), size)}</text>`;
   return html`<rect class="chip" x="${px(from + 0.5)}" y="${chipBox.top}" width="${px(Math.max(0.5, width - 1))}" height="${chipBox.height}" rx="3"/>${mora.parts.map((part) => footSvg(part, x))}${kana}`;
 }
 
@@ -52,8 +52,8 @@ export function ownSvg(morae: readonly CardMora[], x: ToX): Html | null {
   return html`<rect class="own" x="${px(from)}" y="${footTop - 1}" width="${px(Math.max(2, to - from))}" height="${chipBox.foot + 1}" rx="3" stroke-width="2"/><path class="mark" d="M${px(middle)} ${tip}l-5 -8h10z"/>`;
 }
 
-const ribbonMiddle = 153;
-const ribbonHalf = 22;
+const ribbonMiddle = 150;
+const ribbonHalf = 14;
 const thinnest = 0.8;
 
 /** A ribbon along time, as thick as voice is likely. */

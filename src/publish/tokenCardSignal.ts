@@ -4,8 +4,9 @@ import { logistic } from "../measures/acoustics/logistic.ts";
 import type { MeasuredPhone } from "../measures/acoustics/measuredPhone.ts";
 import { takeSpeakerSample } from "../measures/acoustics/speakerSample.ts";
 import { judgeFrames } from "../measures/acoustics/voicingDecisions.ts";
-import { hopMs, sampleRateHz, type VoicingFrames } from "../measures/acoustics/voicingFrames.ts";
+import { hopMs, onlyFinite, sampleRateHz, type VoicingFrames } from "../measures/acoustics/voicingFrames.ts";
 import { vowelStretch } from "../measures/acoustics/vowelStretch.ts";
+import { preEmphasise } from "../signals/preEmphasis.ts";
 import { spectrogram } from "../signals/spectrogram.ts";
 import type { CardSpectrum, CardVoice, TokenCard } from "./tokenCard.ts";
 
@@ -19,10 +20,17 @@ export interface CardSignal {
 
 const columns = 200;
 const rows = 64;
+/** Read beyond the shown stretch: more than half a window. */
+const aroundMs = 20;
 
+/** High frequencies are lifted by up to 6 dB an octave, so that frication shows beside vowels. */
 export function cardSpectrum(samples: Float32Array, fromMs: number, toMs: number): CardSpectrum {
-  const levelsDb = spectrogram(samples, {
-    ...{ sampleRateHz, fromMs, toMs, columns, rows },
+  const first = Math.max(0, Math.floor(((fromMs - aroundMs) * sampleRateHz) / 1000));
+  const end = Math.ceil(((toMs + aroundMs) * sampleRateHz) / 1000);
+  const shown = preEmphasise(onlyFinite(samples.subarray(first, end)));
+  const shiftMs = (1000 * first) / sampleRateHz;
+  const levelsDb = spectrogram(shown, {
+    ...{ sampleRateHz, fromMs: fromMs - shiftMs, toMs: toMs - shiftMs, columns, rows },
     toHz: sampleRateHz / 2,
     windowMs: 12,
   });

@@ -1,8 +1,9 @@
-/** Families that hold kana and IPA on the usual systems; the last is whatever the viewer has. */
-export const cardFonts =
-  "'Hiragino Sans','Yu Gothic','Noto Sans CJK JP','Noto Sans JP','Noto Sans','DejaVu Sans','IPAGothic',sans-serif";
+/** Families that hold IPA, and such that hold kana and kanji, on the usual systems; the last is whatever there is. */
+export const latinFonts = "system-ui,'Noto Sans','DejaVu Sans','Liberation Sans',sans-serif";
+export const kanaFonts =
+  "'Hiragino Sans','Yu Gothic','Noto Sans CJK JP','Noto Sans JP','IPAPGothic','IPAGothic',sans-serif";
 
-const wide = /[\u2e80-\u9fff\uac00-\ud7af\uf900-\ufaff\uff00-\uff60]/u;
+const wide = /[\u2e80-\u9fff\uff00-\uff60]/u;
 const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/gu;
 
 /** Width of a text in units of its size, by rule of thumb: 1 for kana and kanji, 0.58 for all else. */

@@ -1,6 +1,7 @@
 import { formatMs } from "../findings/format.ts";
 import { ipaOf, soundName } from "../findings/soundNames.ts";
 import { doubtful } from "../measures/acoustics/devoicingProbability.ts";
+import { isVoicelessClass, soundClass } from "../measures/acoustics/measuredPhone.ts";
 import type { CardDecision, CardToken, TokenCard } from "./tokenCard.ts";
 
 const space = "\u00a0";
@@ -16,7 +17,7 @@ const reasons: Readonly<Record<string, string>> = {
 };
 
 /** `devoiced, 97 %; clear`; what a label says, or why nothing was decided. Empty for a consonant. */
-export function decisionInWords({ kind, decision, markedDevoiced, measureReason }: CardToken): string {
+export function decisionInWords({ kind, decision, measureReason }: CardToken): string {
   if (decision === null) {
     if (kind === "consonant") return "";
     const reason = measureReason === null ? undefined : reasons[measureReason];
@@ -24,11 +25,7 @@ export function decisionInWords({ kind, decision, markedDevoiced, measureReason 
   }
   const said = decision.devoiced ? "devoiced" : "voiced";
   if (decision.probability === null) return `${said}, by the label`;
-  const other =
-    markedDevoiced === null || markedDevoiced === decision.devoiced
-      ? ""
-      : ` (label: ${markedDevoiced ? "devoiced" : "voiced"})`;
-  return `${said}, ${sureness(decision)}; ${margin(decision.probability)}${other}`;
+  return `${said}, ${sureness(decision)}; ${margin(decision.probability)}`;
 }
 
 function sureness({ devoiced, probability }: CardDecision): string {
@@ -38,21 +35,37 @@ function sureness({ devoiced, probability }: CardDecision): string {
 
 /** How far from even odds, on the side of the decision that was made. */
 function margin(probability: number): string {
-  if (probability > doubtful.from && probability < doubtful.to) return "near the boundary, doubtful";
+  if (probability > doubtful.from && probability < doubtful.to) return "near the boundary";
   return Math.max(probability, 1 - probability) >= clearFrom ? "clear" : "fairly clear";
 }
 
-/** `48 ± 9 ms, edges aligned; voice measured`. */
+/** `48 ± 9 ms; edges aligned, voice measured`. */
 export function durationInWords(token: CardToken): string {
   const error = token.durationErrorMs === null ? "" : ` ±${space}${Math.round(token.durationErrorMs)}`;
   const duration = `${Math.round(token.durationMs)}${error}${space}ms`;
-  const voice = token.decision === null ? "" : `; voice ${token.decision.basis}`;
-  return `${token.atFloor ? "at most " : ""}${duration}, edges ${token.timeBasis}${voice}`;
+  const voice = token.decision === null ? "" : `, voice ${token.decision.basis}`;
+  return `${token.atFloor ? "at most " : ""}${duration}; edges ${token.timeBasis}${voice}`;
 }
 
-/** `ɯ (u) between s and t in です`. */
-export function placeInWords({ phone, before, after, word }: CardToken): string {
-  return `${soundName(phone)} between ${ipaOf(before)} and ${ipaOf(after)}${word === null ? "" : ` in ${word}`}`;
+const lengths: Readonly<Record<string, string>> = { long: "long ", geminate: "doubled " };
+
+/** `ɯ (u) between s and a pause`, and a person's mark where it says otherwise than what was heard. */
+export function placeInWords({ phone, length, before, after, decision, markedDevoiced }: CardToken): string {
+  const place = `${lengths[length ?? ""] ?? ""}${soundName(phone)} between ${neighbour(before)} and ${neighbour(after)}`;
+  if (decision === null || markedDevoiced === null || markedDevoiced === decision.devoiced) return place;
+  return `${place}, marked ${markedDevoiced ? "devoiced" : "voiced"}`;
+}
+
+function neighbour(phone: string): string {
+  if (phone === "cl") return "a doubled consonant";
+  return phone === "pause" ? "a pause" : ipaOf(phone);
+}
+
+/** Between what voice of a vowel was looked for: `C1’s release to C2’s onset` among voiceless consonants. */
+export function stretchInWords({ before, after }: Pick<CardToken, "before" | "after">): string {
+  const from = isVoicelessClass(soundClass(before)) ? "C1’s release" : "its start";
+  if (after === "pause") return `${from} into the pause`;
+  return `${from} to ${isVoicelessClass(soundClass(after)) ? "C2’s onset" : "its end"}`;
 }
 
 /** The card for those who cannot see it: the finding first. */
@@ -60,10 +73,10 @@ export function tokenCardAlt({ token, stretch, morae }: TokenCard): string {
   const decision = decisionInWords(token);
   const spoken = morae.map(({ kana }) => kana).join("");
   return [
-    `${placeInWords(token)}: ${decision === "" ? "" : `${decision}; `}${durationInWords(token)}.`,
+    `${placeInWords(token)}${token.word === null ? "" : `, in ${token.word}`}: ${decision === "" ? "" : `${decision}; `}${durationInWords(token)}.`,
     stretch === null || token.voicedMs === null
       ? ""
-      : `Of the ${formatMs(stretch.toMs - stretch.fromMs)} from C1's release to C2's onset about ${formatMs(token.voicedMs)} carry the vowel's voice.`,
+      : `Of the ${formatMs(stretch.toMs - stretch.fromMs)} from ${stretchInWords(token)} about ${formatMs(token.voicedMs)} carry the vowel's voice.`,
     `Spoken around it: ${spoken}.`,
   ]
     .filter(Boolean)

@@ -20,7 +20,7 @@ export const silenceDb = -120;
 
 /**
  * Levels in dB, `rows` × `columns` one row after the other, the lowest frequencies first. A full-scale sine reads
- * 0 dB where its frequency is a bin's (within 1.5 dB elsewhere); silence reads −120. Each row takes the highest of its
+ * 0 dB where its frequency is a bin's (within 0.4 dB elsewhere); silence reads −120. Each row takes the highest of its
  * bins, so that nothing narrow is lost. Samples that are not finite count as 0. Throws RangeError for an empty stretch,
  * no rows or columns, or a `toHz` beyond half the sample rate.
  */
