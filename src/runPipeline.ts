@@ -1,4 +1,4 @@
-import { resolve } from "node:path";
+import { isAbsolute, relative, resolve } from "node:path";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
 import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
@@ -66,6 +66,9 @@ export interface RunRecord {
  * findings, problems, a data package and, unless `report` is false, the site. The same input gives the same bytes.
  */
 export async function runPipeline(options: RunOptions): Promise<RunRecord> {
+  for (const { folder } of options.datasets)
+    if (liesInside(resolve(options.out), resolve(folder)))
+      throw new UserError(messages.outInsideDataset(options.out, folder));
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
     const record = await conclude(options, results, await measure(options, results));
@@ -183,4 +186,10 @@ function countExcluded(problems: readonly Problem[]): number {
     new Set(named.map(({ dataset, utterance }) => JSON.stringify([dataset, utterance]))).size +
     new Set(nameless.map(({ dataset, file, line }) => JSON.stringify([dataset, file, line]))).size
   );
+}
+
+/** Results inside a dataset would be taken for part of it the next time. */
+function liesInside(path: string, folder: string): boolean {
+  const way = relative(folder, path);
+  return way === "" || !(way.startsWith("..") || isAbsolute(way));
 }

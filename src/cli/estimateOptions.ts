@@ -1,7 +1,12 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
+import type { Cells } from "../estimates/cells.ts";
 import type { Dim } from "../estimates/dimensions.ts";
 import type { Filter } from "../estimates/filter.ts";
 import { cellDimensions } from "../measures/columns.ts";
+import { nameUnknown, notAVowel } from "../messages/estimates.ts";
+import { UserError } from "../messages/userError.ts";
+import { expandSelector } from "../phonology/phoneClasses.ts";
+import { isVowel } from "../phonology/phones.ts";
 
 export const formats = ["text", "json", "csv"] as const;
 
@@ -41,8 +46,12 @@ export function addEstimateOptions(command: Command): Command {
     .addOption(new Option("--format <kind>", "how to print").choices(formats).default("text"));
 }
 
-/** The filter that the options describe. */
-export function filterOf({ vowel, before, after, speaker, dataset, position }: EstimateFlags): Filter {
+/** The filter that the options describe. Refuses names that the results do not have: nothing would match them. */
+export function filterOf(flags: EstimateFlags, cells: Cells): Filter {
+  const { vowel, before, after, speaker, dataset, position } = flags;
+  refuseUnknown("dataset", dataset, cells);
+  refuseUnknown("speaker", speaker, cells);
+  if (vowel !== undefined && !expandSelector(vowel).every(isVowel)) throw new UserError(notAVowel(vowel));
   return {
     ...(vowel === undefined ? {} : { vowel }),
     ...(before === undefined ? {} : { before }),
@@ -51,6 +60,16 @@ export function filterOf({ vowel, before, after, speaker, dataset, position }: E
     ...(dataset === undefined ? {} : { dataset }),
     ...(position === undefined ? {} : { position }),
   };
+}
+
+function refuseUnknown(
+  option: "dataset" | "speaker",
+  names: readonly string[] | undefined,
+  cells: Cells,
+): void {
+  const known = cells.dimensions[option].labels.filter((label) => label !== null);
+  for (const name of names ?? [])
+    if (!known.includes(name)) throw new UserError(nameUnknown(option, name, known));
 }
 
 function list(text: string): string[] {

@@ -22,21 +22,25 @@ export function formatEstimates<R extends EstimateRow>(
   columns: readonly TextColumn<R>[],
 ): string {
   if (format === "json") return `${JSON.stringify(rows, null, 2)}\n`;
-  if (format === "csv") return rows.length === 0 ? "" : csvOf(rows);
+  if (format === "csv") return csvOf(rows);
   return rows.length === 0 ? "" : tableOf(rows, columns);
 }
 
-/** Nested values become columns with joined names (`longMeanMs`), lists are joined by a blank. */
+/** Fields that hold a group of values, or null in its place; they become columns with joined names (`longMeanMs`). */
+const groups = ["equalWeight", "corrected", "censored", "long", "short"] as const;
+
+/** Cuts come first, then the fields in the order of the row's type; lists are joined by a blank. */
 function csvOf(rows: readonly EstimateRow[]): string {
   const flat = rows.map(({ by, ...rest }) => flatten({ ...by, ...rest }));
   const names = [...new Set(flat.flatMap((row) => Object.keys(row)))];
-  // A group that is null in one row and has columns of its own in another needs no column itself.
-  const columns = names.filter((name) => !names.some((other) => isPartOf(other, name)));
-  return toCsv(columns, flat);
-}
-
-function isPartOf(name: string, group: string): boolean {
-  return name.startsWith(group) && /^[A-Z]/.test(name.slice(group.length));
+  const parts = names.flatMap((name) => {
+    const group = groups.find((one) => name.startsWith(one) && /^[A-Z]/.test(name.slice(one.length)));
+    return group === undefined ? [] : [group];
+  });
+  return toCsv(
+    names.filter((name) => !parts.some((group) => group === name)),
+    flat,
+  );
 }
 
 function flatten(row: object, prefix = ""): Record<string, unknown> {

@@ -69,7 +69,7 @@ export function printLookUp(
 }
 
 const likeness = {
-  word: "the word itself",
+  word: "the same sounds in a word",
   sounds: "same sounds around it",
   kinds: "same kinds of sounds around it",
 } as const;

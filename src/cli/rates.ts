@@ -7,7 +7,7 @@ import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
 
-const lengthFilter = { short: { length: ["short", "unknown"] }, long: { length: "long" }, all: {} } as const;
+const lengthFilter = { short: { length: "short" }, long: { length: "long" }, all: {} } as const;
 
 const percent = (share: number | null) => (share === null ? "–" : `${(100 * share).toFixed(1)} %`);
 
@@ -48,7 +48,7 @@ export function registerRates(program: Command): void {
     .addOption(
       new Option(
         "--length <which>",
-        "short vowels (default, with those of unknown length), long ones, or all",
+        "short vowels (default), long ones, or all, those of unknown length among them",
       ).choices(["short", "long", "all"]),
     )
     .addHelpText(
@@ -62,7 +62,7 @@ export function registerRates(program: Command): void {
       const accuracy = correctingError(error);
       const length = flags.length ?? (flags.by.includes("length") ? "all" : "short");
       const { rows, notes } = devoicingRates(cells, {
-        filter: { ...filterOf(flags), ...lengthFilter[length] },
+        filter: { ...filterOf(flags, cells), ...lengthFilter[length] },
         by: flags.by,
         level: flags.level,
         ...(accuracy === undefined ? {} : { accuracy }),

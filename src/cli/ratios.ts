@@ -64,7 +64,7 @@ export function registerRatios(program: Command): void {
         floor,
         by,
         level,
-        filter: filterOf(flags),
+        filter: filterOf(flags, cells),
       });
       process.stdout.write(formatEstimates(rows, flags.format, columns(level)));
       printNotes(notes);

@@ -7,7 +7,7 @@ export function runSummary({ datasets, counts, problems }: RunRecord, out: strin
       `${id}: ${name}, ${number(utterances)} utterances of ${amount(speakers, "speaker")} (licence: ${licence.name})${notice === null ? "" : `\n  ${notice}`}`,
   );
   lines.push(
-    `${number(counts.phones)} phones read, ${number(counts.tokens)} vowels and consonants measured, ${number(counts.cells)} cells.`,
+    `${number(counts.phones)} phones read, ${number(counts.tokens)} vowels and consonants in the tables, ${number(counts.cells)} cells.`,
   );
   if (problems.total > 0)
     lines.push(

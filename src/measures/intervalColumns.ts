@@ -51,7 +51,8 @@ export const intervalColumns = {
   devoicedBasis: {
     type: "VARCHAR",
     unit: null,
-    description: "How the devoicing mark came about: annotated or predicted",
+    description:
+      "How the devoicing mark came about: annotated, measured from the recording (in tokens), or predicted",
     source: "dataset card",
     missing: "no mark",
   },

@@ -107,7 +107,7 @@ export function familyNote(rows: number): string {
 }
 
 export function longVowelsLeftOut(): string {
-  return "Long vowels are left out: they are a case of their own and hardly ever devoiced. --length all counts them too.";
+  return "Long vowels, and vowels of which nothing tells the length, are left out: long ones are a case of their own and hardly ever devoiced. --length all counts them too.";
 }
 
 /** How often measured devoicing errs and how that is known; it goes with every rate of measured vowels. */
@@ -116,4 +116,14 @@ export function decisionErrorNote({ from, note, sensitivity, specificity }: Devo
     of === 0 ? "an unknown share" : `${((100 * correct) / of).toFixed(1)} %`;
   const corrected = from === "marks" ? "Rates are corrected for that." : "Rates are not corrected for that.";
   return `Devoicing was measured from the sound. The decision finds ${share(sensitivity)} of devoiced vowels and ${share(specificity)} of voiced ones. ${note} ${corrected}`;
+}
+
+/** A name that a filter asks for and no cell has. */
+export function nameUnknown(option: string, name: string, known: readonly string[]): string {
+  const shown = known.slice(0, 12).join(", ");
+  return `There is no ${option} "${name}" in these results. There ${known.length === 1 ? "is" : "are"}: ${shown}${known.length > 12 ? `, … (${known.length} in all)` : ""}.`;
+}
+
+export function notAVowel(selector: string): string {
+  return `--vowel takes vowels (a, i, u, e, o, vowel, high-vowel, non-high-vowel), but "${selector}" names consonants. Consonants before and after a vowel are chosen by --before and --after.`;
 }

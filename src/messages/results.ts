@@ -39,3 +39,7 @@ export function nothingToRead(): string {
 export function datasetTwice(id: string, first: string, second: string): string {
   return `Both ${first} and ${second} call themselves "${id}". Give one of them another id in its dataset.json.`;
 }
+
+export function outInsideDataset(out: string, dataset: string): string {
+  return `${out} lies inside the dataset ${dataset}: its results would be taken for recordings of the dataset the next time. Choose an --out outside of it.`;
+}

@@ -7,7 +7,7 @@ const number = new Intl.NumberFormat("en");
 
 const basisWords = {
   measured: "measured from the audio",
-  annotated: "marked by a person",
+  annotated: "marked by a person or by the maker of the speech",
   aligned: "placed by an aligner",
   predicted: "predicted from text by a rule, no evidence",
 } as const;

@@ -1,5 +1,5 @@
 import type { Columns } from "../measures/column.ts";
-import { cellColumns, intervalColumns, tokenColumns } from "../measures/columns.ts";
+import { cellColumns, intervalColumns, tokenTableColumns, utteranceColumns } from "../measures/columns.ts";
 import { type Html, html } from "./html.ts";
 
 const tables = [
@@ -13,14 +13,20 @@ const tables = [
   {
     id: "tokens",
     file: "tokens.parquet",
-    columns: tokenColumns as Columns,
-    about: "One row a vowel or consonant, with its surroundings.",
+    columns: tokenTableColumns as Columns,
+    about: "One row a vowel or consonant, with its surroundings and what its recording tells.",
   },
   {
     id: "intervals",
     file: "intervals.parquet",
     columns: intervalColumns as Columns,
     about: "One row a labelled stretch of time, pauses included.",
+  },
+  {
+    id: "utterances",
+    file: "utterances.parquet",
+    columns: utteranceColumns as Columns,
+    about: "One row a recording with its transcript.",
   },
 ];
 

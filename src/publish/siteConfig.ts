@@ -18,7 +18,7 @@ const mark = html`<svg viewBox="0 0 34 12" width="34" height="12" aria-hidden="t
 
 /** An icon in the page itself: without one a browser asks the server for a file that is not there. */
 const icon =
-  "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 32 32'%3E%3Ccircle cx='9' cy='16' r='7' fill='%23315a8c'/%3E%3Ccircle cx='23' cy='16' r='5.5' fill='none' stroke='%23b4531f' stroke-width='3'/%3E%3C/svg%3E";
+  "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 32 32'%3E%3Ccircle cx='9' cy='16' r='7' fill='rgb(49,90,140)'/%3E%3Ccircle cx='23' cy='16' r='5.5' fill='none' stroke='rgb(180,83,31)' stroke-width='3'/%3E%3C/svg%3E";
 
 /** Sentences that must stand on every page made with these datasets. */
 function notices(run: Run): Html | null {

@@ -2,6 +2,7 @@ import { mkdir, readdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import * as messages from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
+import { writeFileAtomic } from "./atomicFile.ts";
 
 /** The files of a results folder; `work/` holds what a run needs on its way and is gone after it. */
 export const resultFiles = {
@@ -37,11 +38,14 @@ export async function openResultsFolder(folder: string, markerText: string): Pro
   const entries = await listOrCreate(folder);
   if (entries.length > 0 && !entries.includes(marker))
     throw new UserError(messages.folderNotOurs(folder, entries));
-  const { writeFileAtomic } = await import("./atomicFile.ts");
-  await writeFileAtomic(join(folder, marker), markerText);
   const work = join(folder, workFolder);
-  await rm(work, { recursive: true, force: true });
-  await mkdir(work);
+  try {
+    await writeFileAtomic(join(folder, marker), markerText);
+    await rm(work, { recursive: true, force: true });
+    await mkdir(work);
+  } catch (error) {
+    throw new UserError(messages.folderNotWritable(folder, codeOf(error)));
+  }
   return {
     path: (file) => join(folder, resultFiles[file]),
     work,
@@ -74,8 +78,10 @@ async function listOrCreate(folder: string): Promise<string[]> {
     await mkdir(folder, { recursive: true });
     return await readdir(folder);
   } catch (error) {
-    throw new UserError(
-      messages.folderNotWritable(folder, (error as NodeJS.ErrnoException).code ?? String(error)),
-    );
+    throw new UserError(messages.folderNotWritable(folder, codeOf(error)));
   }
+}
+
+function codeOf(error: unknown): string {
+  return (error as NodeJS.ErrnoException).code ?? String(error);
 }

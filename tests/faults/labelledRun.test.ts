@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
@@ -126,4 +126,13 @@ test("the same input gives the same bytes in every file", async () => {
     "datapackage.json",
   ])
     expect(readFileSync(join(outs[0]!, file)).equals(readFileSync(join(outs[1]!, file))), file).toBe(true);
+});
+
+test("results inside the dataset folder are refused before anything is written", async () => {
+  const folder = tempFolder({ "good.lab": good });
+  for (const out of [folder, join(folder, "results")])
+    await expect(runPipeline(runOptions([folder], out))).rejects.toThrow(
+      messages.outInsideDataset(out, folder),
+    );
+  expect(readdirSync(folder)).toEqual(["good.lab"]);
 });

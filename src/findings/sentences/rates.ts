@@ -85,7 +85,7 @@ export function rateBasis(rows: readonly NamedRate[]): Basis {
   const tokens = rows.reduce((sum, { row }) => sum + row.tokens, 0);
   const how = {
     measured: "devoicing measured from the audio",
-    annotated: "devoicing marked by a person",
+    annotated: "devoicing marked by a person, or known because the speech was made",
     aligned: "devoicing from an aligner’s labels",
     predicted: "devoicing predicted from the text by a rule",
   }[first.row.basis];

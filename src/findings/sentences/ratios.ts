@@ -81,7 +81,7 @@ export function ratioBasis(rows: readonly NamedRatio[]): Basis {
   const short = rows.reduce((sum, { row }) => sum + row.short.tokens, 0);
   const how = {
     measured: "measured",
-    annotated: "set by a person",
+    annotated: "set by a person, or known because the speech was made",
     aligned: "placed by an aligner",
     predicted: "predicted",
   }[first.row.basis];

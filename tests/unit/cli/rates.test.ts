@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { registerRates } from "../../../src/cli/rates.ts";
 import { registerRatios } from "../../../src/cli/ratios.ts";
 import type { TokenRow } from "../../../src/measures/columns.ts";
-import { longVowelsLeftOut } from "../../../src/messages/estimates.ts";
+import { longVowelsLeftOut, notAVowel } from "../../../src/messages/estimates.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { openResultsFolder } from "../../../src/storage/resultsFolder.ts";
 import { ResultsWriter } from "../../../src/storage/resultsWriter.ts";
@@ -137,4 +137,23 @@ test("rates refuses an unknown column, class, level and folder", async () => {
   await expect(printed("rates", folder, "--level", "95")).rejects.toThrow(CommanderError);
   await expect(printed("rates", folder, "--before", "voicless")).rejects.toThrow(UserError);
   await expect(printed("rates", join(folder, "none"))).rejects.toThrow(UserError);
+});
+
+test("ratios --format csv keeps the ratio of medians beside its reason", async () => {
+  const { out } = await printed("ratios", folder, "--by", "phone", "--format", "csv");
+  const [row] = parse(out, { columns: true }) as Record<string, string>[];
+  for (const name of ["estimate", "arithmetic", "median", "medianReason", "longTokens", "shortTokens"])
+    expect(Object.keys(row!)).toContain(name);
+});
+
+test("rates refuses a dataset or speaker that the results do not have, and names those they have", async () => {
+  for (const option of ["--dataset", "--speaker"]) {
+    const refused = printed("rates", folder, option, "nobody");
+    await expect(refused).rejects.toThrow(UserError);
+    await expect(refused).rejects.toThrow(/There is no (dataset|speaker) "nobody"/);
+  }
+});
+
+test("rates refuses a consonant for --vowel and says where consonants go", async () => {
+  await expect(printed("rates", folder, "--vowel", "k")).rejects.toThrow(notAVowel("k"));
 });

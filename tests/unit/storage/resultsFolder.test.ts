@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { chmodSync, existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import * as messages from "../../../src/messages/results.ts";
@@ -50,3 +50,15 @@ describe("resultPath(folder, file)", () => {
     );
   });
 });
+
+test.skipIf(process.getuid?.() === 0)(
+  "openResultsFolder says that an empty folder may not be written to",
+  async () => {
+    const folder = tempFolder();
+    chmodSync(folder, 0o555);
+    await expect(openResultsFolder(folder, "x\n")).rejects.toThrow(
+      messages.folderNotWritable(folder, "EACCES"),
+    );
+    chmodSync(folder, 0o755);
+  },
+);

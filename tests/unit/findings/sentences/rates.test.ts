@@ -95,7 +95,7 @@ test("ruleCount gives counts and no share", () => {
 describe("rateBasis", () => {
   test("says how the marks came about and gives no method where there is no rate", () => {
     expect(rateBasis([{ name: "i", row: rateRow() }])).toEqual({
-      counts: "100 vowels, 12 speakers; devoicing marked by a person.",
+      counts: "100 vowels, 12 speakers; devoicing marked by a person, or known because the speech was made.",
       method: "Interval: a method.",
       warnings: [],
     });
