@@ -3,14 +3,17 @@ import path from "node:path";
 import type { DatasetCard } from "../datasets/types.ts";
 import { clipsForbidden, clipsNeedFolder, clipsUnreadable } from "../messages/publish.ts";
 import { openDatabase } from "../storage/duckdb.ts";
-import { readAudio } from "../storage/readAudio.ts";
+import { type Audio, readAudio } from "../storage/readAudio.ts";
 import { cutClip } from "./cutClip.ts";
 import { type ExampleToken, exampleTokens } from "./exampleTokens.ts";
+import { clipCards } from "./tokenCardClips.ts";
 
 /** A published clip of a token. */
 export interface Clip extends ExampleToken {
   /** Address of the file, relative to the site's source. */
   readonly file: string;
+  /** Its card: address of the picture, likewise, and what it says. */
+  readonly card: { readonly file: string; readonly alt: string };
 }
 
 export interface Clips {
@@ -37,26 +40,39 @@ function inside(folder: string, file: string): string | null {
   return full.startsWith(`${path.resolve(folder)}${path.sep}`) ? full : null;
 }
 
+/** Reads the recordings of a folder, by their path in it. */
+function readerOf(folder: string): (file: string) => Promise<Audio> {
+  return async (file) => {
+    const source = inside(folder, file);
+    if (source === null) throw new Error("it lies outside the dataset's folder");
+    return readAudio(await readFile(source), file);
+  };
+}
+
 async function clipsOf(card: DatasetCard, results: string, folder: string, root: string): Promise<Clips> {
   const connection = await openDatabase(":memory:", 256);
-  const found = await exampleTokens(connection, results, card.id).finally(() => connection.closeSync());
-  const tokens = withinExcerpt(found, card.redistribution.utterances ?? Number.POSITIVE_INFINITY);
   const clips: Clip[] = [];
   const faults: string[] = [];
-  for (const [i, token] of tokens.entries()) {
-    const source = inside(folder, token.audio);
-    try {
-      if (source === null) throw new Error("it lies outside the dataset's folder");
-      const audio = await readAudio(await readFile(source), token.audio);
-      const file = `data/clips/${card.id}-${String(i + 1).padStart(2, "0")}.wav`;
-      await writeFile(
-        path.join(root, file),
-        cutClip(audio.samples, audio.sampleRateHz, token.startMs, token.endMs),
-      );
-      clips.push({ ...token, file });
-    } catch (error) {
-      faults.push(error instanceof Error ? error.message : String(error));
+  const read = readerOf(folder);
+  try {
+    const found = await exampleTokens(connection, results, card.id);
+    const tokens = withinExcerpt(found, card.redistribution.utterances ?? Number.POSITIVE_INFINITY);
+    const draw = await clipCards(connection, results, read);
+    for (const [i, token] of tokens.entries()) {
+      try {
+        const audio = await read(token.audio);
+        const name = `data/clips/${card.id}-${String(i + 1).padStart(2, "0")}`;
+        const clip = cutClip(audio.samples, audio.sampleRateHz, token.startMs, token.endMs);
+        const { svg, alt } = await draw(token);
+        await writeFile(path.join(root, `${name}.wav`), clip);
+        await writeFile(path.join(root, `${name}.svg`), svg);
+        clips.push({ ...token, file: `${name}.wav`, card: { file: `${name}.svg`, alt } });
+      } catch (error) {
+        faults.push(error instanceof Error ? error.message : String(error));
+      }
     }
+  } finally {
+    connection.closeSync();
   }
   const reasons = faults.length === 0 ? [] : [clipsUnreadable(card.name, faults.length, faults[0]!)];
   return { clips, reasons };

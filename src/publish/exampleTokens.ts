@@ -11,8 +11,11 @@ export interface ExampleToken {
   /** What it shows: `devoiced`, `voiced`, `long`, `short`, `geminate` or `single`. */
   readonly shows: string;
   readonly dataset: string;
+  readonly labelSet: string;
   readonly speaker: string;
   readonly utterance: string;
+  /** Row of the intervals. */
+  readonly index: number;
   readonly phone: string;
   readonly before: string;
   readonly after: string;

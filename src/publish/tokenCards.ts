@@ -15,19 +15,16 @@ export interface DrawnCard {
   readonly refused: string | null;
 }
 
-/** Recordings of the speaker from which the ribbon learns what voice sounds like, the card's own among them. */
-const recordingsToLearnFrom = 20;
-
 interface Heard {
   readonly samples: Float32Array;
   readonly frames: VoicingFrames;
 }
 
 /**
- * Makes cards of one results folder. The ribbon is worked out from up to 20 recordings of the speaker, where the run
- * learnt from up to 300; the decision in words is the run's own. Speakers are learnt once.
+ * Makes cards of one results folder. The ribbon is worked out from a few recordings of the speaker (20 unless told
+ * otherwise, the card's own among them), where the run learnt from up to 300; the decision in words is the run's own. Speakers are learnt once.
  */
-export function tokenCards(source: CardSource, read: ReadSamples) {
+export function tokenCards(source: CardSource, read: ReadSamples, recordingsToLearnFrom = 20) {
   const speakers = new Map<string, SpeakerReference>();
 
   async function hear(utterance: CardUtterance): Promise<Heard | null> {

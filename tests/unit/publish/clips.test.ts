@@ -1,10 +1,10 @@
-import { mkdir, mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import wavefile from "wavefile";
 import type { DatasetCard, Redistribution } from "../../../src/datasets/types.ts";
-import { tokenColumns, utteranceColumns } from "../../../src/measures/columns.ts";
+import { intervalColumns, tokenTableColumns, utteranceColumns } from "../../../src/measures/columns.ts";
 import { clipsForbidden, clipsNeedFolder } from "../../../src/messages/publish.ts";
 import { makeClips, withinExcerpt } from "../../../src/publish/clips.ts";
 import type { ExampleToken } from "../../../src/publish/exampleTokens.ts";
@@ -42,7 +42,9 @@ const utterance = {
 async function writeDataset(names: readonly string[]): Promise<void> {
   const tokens = names.map((name) => ({ ...token, utterance: name }));
   const utterances = names.map((name) => ({ ...utterance, utterance: name, audio: `${name}.wav` }));
-  await writeRows(path.join(folder, "tokens.parquet"), tokens, tokenColumns);
+  const intervals = tokens.map((row) => ({ ...row, mora: 0 }));
+  await writeRows(path.join(folder, "tokens.parquet"), tokens, tokenTableColumns);
+  await writeRows(path.join(folder, "intervals.parquet"), intervals, intervalColumns);
   await writeRows(path.join(folder, "utterances.parquet"), utterances, utteranceColumns);
   const file = new wavefile.WaveFile();
   file.fromScratch(
@@ -67,7 +69,12 @@ describe("makeClips", () => {
       ["high-between-voiceless", "devoiced", "きた"],
       ["high-between-voiceless", "devoiced", "きた"],
     ]);
-    expect(await readdir(path.join(folder, "site", "data", "clips"))).toHaveLength(2);
+    const files = await readdir(path.join(folder, "site", "data", "clips"));
+    expect(files.sort()).toEqual(["d-01.svg", "d-01.wav", "d-02.svg", "d-02.wav"]);
+    const svg = await readFile(path.join(folder, "site", clips[0]!.card.file), "utf8");
+    expect(svg).toContain("devoiced, by the label");
+    expect(svg).toContain("<image");
+    expect(clips[0]!.card.alt).toMatch(/^i between k and t: devoiced, by the label/);
   });
 
   test("publishes no more utterances than an excerpt allows", async () => {
