@@ -4,7 +4,8 @@ import { type DrillWords, defaultDrillOptions, drillWords } from "../findings/wo
 import { vowelsOf } from "../findings/words/environment.ts";
 import { handout } from "../findings/words/handout.ts";
 import { lookUp } from "../findings/words/lookUp.ts";
-import { kanaOfSound, soundOf } from "../findings/words/sound.ts";
+import { kanaOfSound } from "../findings/words/sound.ts";
+import { soundsOfKana } from "../findings/words/soundsOfKana.ts";
 import { type Target, targets } from "../findings/words/targets.ts";
 import { defaultWeights, type Part, parts, type Weights } from "../findings/words/weights.ts";
 import { UserError } from "../messages/userError.ts";
@@ -146,7 +147,9 @@ function lookedUp({ material, notices, notes }: LoadedWords, text: string, flags
   const { lexicon, evidence, heard } = material;
   const known = lexicon.bySurface.get(text) ?? [];
   const sounds =
-    known.length > 0 ? known.map(({ sound }) => sound) : [soundOf(text)].filter((sound) => sound !== null);
+    known.length > 0
+      ? known.map(({ sound }) => sound)
+      : soundsOfKana(text, (sound) => lexicon.bySound.has(sound));
   if (sounds.length === 0) throw new UserError(messages.wordUnknown(text));
   printNotes([...notices, ...notes]);
   const words = sounds.map((sound, at) => {
