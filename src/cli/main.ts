@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
 import { registerAgreement } from "./agreement.ts";
+import { registerCard } from "./card.ts";
 import { registerCheck } from "./check.ts";
 import { registerDemo } from "./demo.ts";
 import { registerExplain } from "./explain.ts";
@@ -38,6 +39,7 @@ export function commandLine(): Command {
   registerWords(program);
   registerAgreement(program);
   registerSample(program);
+  registerCard(program);
   registerReport(program);
   registerServe(program);
   for (const command of program.commands) command.exitOverride();
