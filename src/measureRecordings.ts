@@ -5,9 +5,10 @@ import type { Problem, Utterance } from "./datasets/types.ts";
 import { type AcousticRow, missingRow } from "./measures/acousticColumns.ts";
 import { learnSpeaker, type SpeakerReference } from "./measures/acoustics/learnSpeaker.ts";
 import { measureUtterance } from "./measures/acoustics/measureUtterance.ts";
+import { noisyBelowDb, tooNoisyBelowDb } from "./measures/acoustics/recordingQuality.ts";
 import { type SpeakerSample, takeSpeakerSample } from "./measures/acoustics/speakerSample.ts";
 import { analyseVoicing, type VoicingFrames } from "./measures/acoustics/voicingFrames.ts";
-import { recordingSilent, recordingTooNoisy } from "./messages/hearing.ts";
+import { wordingsFor } from "./messages/measures.ts";
 import type { OnProgress } from "./progress.ts";
 import { DiskList } from "./storage/diskList.ts";
 import { type ReadRecording, type Recording, refusalOf } from "./storage/openRecording.ts";
@@ -44,6 +45,9 @@ interface Learnt {
   /** Frames that the first pass kept; null where it kept none. */
   readonly framesAt: (place: number) => VoicingFrames | null;
 }
+
+/** Clipping is remarked by whoever decodes the recording. */
+const qualityLimits = { noisyBelowDb, tooNoisyBelowDb, clippedAbove: 1 };
 
 /** Remarks that opening the dataset made already, from the files' headers. */
 const toldAtOpening: ReadonlySet<string> = new Set(["audio-extension"]);
@@ -86,11 +90,11 @@ async function measureOne(
     for (const warning of recording.warnings)
       if (!toldAtOpening.has(warning.rule)) problems.push(noted(utterance, warning));
     const frames = framesAt(place) ?? analyseVoicing(samples);
-    const rows = sets.map((intervals) => {
+    const rows = sets.map((intervals, i) => {
       const sample = takeSpeakerSample(frames, intervals);
       const { quality, rows: measured } = measureUtterance(samples, intervals, sample, speaker, frames);
-      if (quality.verdict === "too-noisy") problems.push(noted(utterance, recordingTooNoisy()));
-      if (quality.verdict === "silent") problems.push(noted(utterance, recordingSilent()));
+      if (i === 0)
+        for (const wording of wordingsFor(quality, qualityLimits)) problems.push(noted(utterance, wording));
       return measured;
     });
     const { durationSec, sampleRateHz, channelRule } = recording;

@@ -48,19 +48,3 @@ export function alignmentNote(heard: readonly { durationMs: number }[], calibrat
   if (calibratedOn === null) return learnt;
   return `${learnt} Their usual distance from ${calibratedOn.toLocaleString("en")} boundaries placed by hand was taken off.`;
 }
-
-export function recordingTooNoisy(): Wording {
-  return {
-    rule: "recording-too-noisy",
-    message: "The recording is too noisy to judge voicing; its sounds are not measured.",
-    wayOut: "Use a cleaner copy. Times from labels are kept.",
-  };
-}
-
-export function recordingSilent(): Wording {
-  return {
-    rule: "recording-silent",
-    message: "The recording holds no sound that could be measured.",
-    wayOut: "Fetch or export the recording again.",
-  };
-}

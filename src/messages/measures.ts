@@ -53,13 +53,6 @@ export const speakerHardlyKnown = (
   wayOut: "Add recordings of this speaker, or pool none of this speaker's rates with others.",
 });
 
-/** What the stated error of the devoicing decision was found on; said wherever it is shown. */
-export const errorFromReference = (): string =>
-  "Found on synthetic speech whose truth is known. It is no accuracy on your corpus: mark some of your own vowels to learn that.";
-
-export const errorFromMarks = (vowels: number): string =>
-  `Found on ${vowels} vowels of this corpus that a person marked.`;
-
 /** What to say of a recording, worst first; empty for a good one. */
 export function wordingsFor(
   quality: {
