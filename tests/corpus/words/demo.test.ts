@@ -139,8 +139,10 @@ describe("words RESULTS", () => {
   test("--look-up takes kanji and kana, shows beats and tokens, and refuses what it cannot read", async () => {
     const kanji = await printed("--look-up", "菊", "--accent", "2");
     expect(kanji.out).toContain("| キ | ク↘ |  2 beats");
-    expect(kanji.out).toMatch(/菊 \(キク\), the word itself: devoiced in \d+ of 10, speakers: 8/u);
+    expect(kanji.out).toMatch(/菊 \(キク\), the same sounds in a word: devoiced in \d+ of 10, speakers: 8/u);
     expect(kanji.out).toContain("with the accent on it");
+    const kana = await printed("--look-up", "がっこう");
+    expect(kana.out).toContain("gakkō");
     await expect(printed("--look-up", "qwx")).rejects.toThrow(wordUnknown("qwx"));
   }, 120_000);
 
