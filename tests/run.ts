@@ -53,13 +53,29 @@ process.stdout.write(
 );
 process.exit(failures.length === 0 ? 0 : 1);
 
+interface Report {
+  readonly numPassedTests: number;
+  readonly numFailedTests: number;
+  readonly numPendingTests: number;
+  readonly numTodoTests: number;
+  readonly testResults: readonly {
+    readonly status: string;
+    readonly assertionResults: readonly { readonly status: string }[];
+  }[];
+}
+
 function readCounts(path: string): { passed: number; failed: number; skipped: number } {
   try {
-    const json = JSON.parse(readFileSync(path, "utf8")) as Record<string, number>;
+    const json = JSON.parse(readFileSync(path, "utf8")) as Report;
+    // a file that does not even load has no failed test of its own
+    const broken = json.testResults.filter(
+      ({ status, assertionResults }) =>
+        status === "failed" && assertionResults.every((test) => test.status !== "failed"),
+    );
     return {
-      passed: json.numPassedTests ?? 0,
-      failed: (json.numFailedTests ?? 0) + (json.numFailedTestSuites ?? 0),
-      skipped: (json.numPendingTests ?? 0) + (json.numTodoTests ?? 0),
+      passed: json.numPassedTests,
+      failed: json.numFailedTests + broken.length,
+      skipped: json.numPendingTests + json.numTodoTests,
     };
   } catch {
     return { passed: 0, failed: 1, skipped: 0 };
