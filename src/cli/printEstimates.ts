@@ -1,3 +1,4 @@
+import { not, table } from "arquero";
 import Table from "cli-table3";
 import { toCsv } from "../storage/writeCsv.ts";
 import type { EstimateFlags } from "./estimateOptions.ts";
@@ -33,14 +34,16 @@ const groups = ["equalWeight", "corrected", "censored", "long", "short"] as cons
 function csvOf(rows: readonly EstimateRow[]): string {
   const flat = rows.map(({ by, ...rest }) => flatten({ ...by, ...rest }));
   const names = [...new Set(flat.flatMap((row) => Object.keys(row)))];
-  const parts = names.flatMap((name) => {
-    const group = groups.find((one) => name.startsWith(one) && /^[A-Z]/.test(name.slice(one.length)));
-    return group === undefined ? [] : [group];
-  });
-  return toCsv(
-    names.filter((name) => !parts.some((group) => group === name)),
-    flat,
+  const all = table(
+    Object.fromEntries(names.map((name) => [name, flat.map((row) => row[name] ?? null)])),
+    names,
   );
+  const kept = all.select(not(groups.filter((group) => names.some((name) => isPartOf(name, group)))));
+  return toCsv(kept.columnNames(), kept.objects());
+}
+
+function isPartOf(name: string, group: string): boolean {
+  return name.startsWith(group) && /^[A-Z]/.test(name.slice(group.length));
 }
 
 function flatten(row: object, prefix = ""): Record<string, unknown> {
@@ -65,7 +68,7 @@ function tableOf<R extends EstimateRow>(rows: readonly R[], columns: readonly Te
     rows.map((row) => row.warnings),
     (i) => String(i + 1),
   );
-  const table = new Table({
+  const printed = new Table({
     head: [...cutNames, ...columns.map((column) => column.heading), "method", "mind"],
     colAligns: [
       ...cutNames.map(() => "left" as const),
@@ -76,7 +79,7 @@ function tableOf<R extends EstimateRow>(rows: readonly R[], columns: readonly Te
     style: { head: [], border: [], compact: true },
   });
   for (const row of rows)
-    table.push([
+    printed.push([
       ...cutNames.map((name) => row.by[name] ?? "unknown"),
       ...columns.map((column) => column.text(row)),
       methods.get(row.method)!,
@@ -86,7 +89,7 @@ function tableOf<R extends EstimateRow>(rows: readonly R[], columns: readonly Te
         .join(" "),
     ]);
   const explained = [...methods, ...warnings].map(([sentence, mark]) => `${mark}  ${sentence}`);
-  return `${table.toString()}\n\n${explained.join("\n")}\n`;
+  return `${printed.toString()}\n\n${explained.join("\n")}\n`;
 }
 
 function marks(
