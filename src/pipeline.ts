@@ -14,8 +14,8 @@ import { buildSite } from "./publish/buildSite.ts";
  *    site ◀─ publish ─ findings ◀─ findings ─ estimates ◀─ estimates ─ cells
  * ```
  *
- * The list feeds the command help and the test that a stage imports only earlier stages and toolboxes;
- * `run.ts` carries one dataset after the other through it.
+ * The list is what the test holds to that says: a stage imports only earlier stages and toolboxes. `runPipeline.ts`
+ * carries one dataset after the other through it.
  */
 export const stages = [
   { name: "datasets", reads: "a folder on disk", writes: "its card and utterances", run: openDataset },

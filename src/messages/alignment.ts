@@ -3,11 +3,6 @@ export function modelUnreadable(file: string, reason: string): string {
   return `${file} is no acoustic model that this version can read (${reason}). Delete it: it is made anew from the speech.`;
 }
 
-/** Why an utterance has no alignment. */
-export function recordingTooShort(durationMs: number, neededMs: number): string {
-  return `The recording lasts ${Math.round(durationMs)} ms, but its text needs at least ${Math.round(neededMs)} ms. Check whether the recording is cut off or belongs to another text.`;
-}
-
 /** Why an utterance was set aside: the text as a whole. */
 export function textDoesNotMatch(deviation: number, limit: number): string {
   return `The recording does not sound like its text: it fits ${deviation.toFixed(1)} deviations worse than the middle of the dataset, and ${limit} is the limit. Check whether audio and transcript were exchanged.`;

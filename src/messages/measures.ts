@@ -42,17 +42,6 @@ export const samplesNotFinite = (count: number): MeasureWording => ({
   wayOut: "Export the recording again from its source.",
 });
 
-/** Fewer frames of undoubted sounds than a reference should rest on. */
-export const speakerHardlyKnown = (
-  speaker: string,
-  voicedFrames: number,
-  voicelessFrames: number,
-): MeasureWording => ({
-  rule: "speaker-hardly-known",
-  message: `Only ${voicedFrames} stretches of a, e, o and nasals and ${voicelessFrames} of s, sh and closures (5 ms each) tell what speaker ${speaker} sounds like; the decision leans on other voices.`,
-  wayOut: "Add recordings of this speaker, or pool none of this speaker's rates with others.",
-});
-
 /** What to say of a recording, worst first; empty for a good one. */
 export function wordingsFor(
   quality: {

@@ -81,10 +81,6 @@ export function listLineTwice(file: string, line: number, word: string, firstLin
   );
 }
 
-export function listUnreadable(file: string, line: number, reason: string): ListProblem {
-  return at(file, line, `the line cannot be read (${reason}). Check its tabs and quotation marks.`);
-}
-
 export function wordUnknown(word: string): string {
   return `"${word}" is in no dictionary or list, and its reading is not guessed. Give it in kana, or put it into a list (--list FILE: word, tab, reading).`;
 }
