@@ -81,14 +81,20 @@ function ratioExamples(): Wanted[] {
   });
 }
 
-/** Tokens nearest to the typical duration of their kind, each of another speaker where there are several. */
+/**
+ * Tokens nearest to the typical duration of their kind, each of another speaker where there are several. Recordings that
+ * hold several utterances are passed over: times count from the utterance, and a clip would be cut at another place.
+ */
 function query(folder: string, dataset: string, { where, count }: Wanted): string {
   const table = (name: string) => `read_parquet(${literal(`${folder}/${name}.parquet`)})`;
   return `
-    with fitting as (
+    with whole as (
+      select "audio" from ${table("utterances")}
+      where "dataset" = ${literal(dataset)} group by "audio" having count(*) = 1
+    ), fitting as (
       select t.*, u."text", u."audio", abs("durationMs" - median("durationMs") over (partition by "phone")) as distance
       from ${table("tokens")} t join ${table("utterances")} u using ("dataset", "utterance", "speaker")
-      where "dataset" = ${literal(dataset)} and "audio" is not null and ${where}
+      where "dataset" = ${literal(dataset)} and u."audio" in (from whole) and ${where}
     ), first as (
       select *, row_number() over (partition by "speaker" order by distance, "utterance", "index", "labelSet") as place
       from fitting
