@@ -29,7 +29,14 @@ export const stages = [
 export type StageName = (typeof stages)[number]["name"];
 
 /** Folders that every stage may import. */
-export const toolboxes = ["messages", "signals", "statistics", "storage", "workers"] as const;
+export const toolboxes = ["messages", "signals", "statistics", "storage", "workers", "interface"] as const;
 
 /** Folders that also run in a browser: they hold no Node API. */
-export const browserFolders = ["signals", "statistics", "phonology", "estimates", "findings"] as const;
+export const browserFolders = [
+  "signals",
+  "statistics",
+  "phonology",
+  "estimates",
+  "findings",
+  "interface",
+] as const;

@@ -1,6 +1,6 @@
 /**
  * `npm test`: style, types, then every test, each step with its count. Sets up a browser where there is none.
- * Ends with one line `tests: N passed, N failed, N skipped`.
+ * Ends with one line `N passed, N failed, N skipped`.
  */
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
@@ -48,9 +48,7 @@ const counts = readCounts(report);
 rmSync(reports, { recursive: true, force: true });
 if (counts.passed === 0) failures.push("no test ran");
 if (failures.length > 0) process.stdout.write(`\nfailed: ${failures.join(", ")}\n`);
-process.stdout.write(
-  `\ntests: ${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped\n`,
-);
+process.stdout.write(`\n${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped\n`);
 process.exit(failures.length === 0 ? 0 : 1);
 
 interface Report {
