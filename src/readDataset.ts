@@ -209,6 +209,8 @@ function utteranceRow(
     reading: spokenKana(sets) ?? read.reading?.kana ?? null,
     readingFrom: read.reading?.from ?? null,
     audio: utterance.audio,
+    audioStartSec: utterance.audioStartSec,
+    audioEndSec: utterance.audioEndSec,
     audioSec: recording?.durationSec ?? null,
     audioRateHz: recording?.sampleRateHz ?? null,
     audioChannel: recording?.channelRule ?? null,

@@ -38,14 +38,14 @@ export const times = {
   startMs: {
     type: "DOUBLE",
     unit: "ms",
-    description: "Start, from the start of the recording",
+    description: "Start, from the start of the utterance’s recording or part of one",
     source: "label file or the project's aligner",
     missing: null,
   },
   endMs: {
     type: "DOUBLE",
     unit: "ms",
-    description: "End, from the start of the recording",
+    description: "End, from the start of the utterance’s recording or part of one",
     source: "label file",
     missing: null,
   },

@@ -41,6 +41,20 @@ export const utteranceColumns = {
     source: "dataset layout",
     missing: "the dataset has no recording of it",
   },
+  audioStartSec: {
+    type: "DOUBLE",
+    unit: "s",
+    description: "Where the utterance starts in its recording; times of tokens and intervals count from here",
+    source: "dataset layout",
+    missing: "the utterance is the whole recording, or there is none",
+  },
+  audioEndSec: {
+    type: "DOUBLE",
+    unit: "s",
+    description: "Where the utterance ends in its recording",
+    source: "dataset layout",
+    missing: "the utterance lasts to the end of the recording, or there is none",
+  },
   audioSec: {
     type: "DOUBLE",
     unit: "s",

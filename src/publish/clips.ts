@@ -1,9 +1,9 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { DatasetCard } from "../datasets/types.ts";
 import { clipsForbidden, clipsNeedFolder, clipsUnreadable } from "../messages/publish.ts";
+import { openRecordings } from "../storage/datasetRecordings.ts";
 import { openDatabase } from "../storage/duckdb.ts";
-import { type Audio, readAudio } from "../storage/readAudio.ts";
 import { cutClip } from "./cutClip.ts";
 import { type ExampleToken, exampleTokens } from "./exampleTokens.ts";
 import { clipCards } from "./tokenCardClips.ts";
@@ -34,33 +34,19 @@ export function withinExcerpt(tokens: readonly ExampleToken[], limit: number): E
   });
 }
 
-/** A path of the results is taken only where it stays inside the dataset's folder. */
-function inside(folder: string, file: string): string | null {
-  const full = path.resolve(folder, file);
-  return full.startsWith(`${path.resolve(folder)}${path.sep}`) ? full : null;
-}
-
-/** Reads the recordings of a folder, by their path in it. */
-function readerOf(folder: string): (file: string) => Promise<Audio> {
-  return async (file) => {
-    const source = inside(folder, file);
-    if (source === null) throw new Error("it lies outside the dataset's folder");
-    return readAudio(await readFile(source), file);
-  };
-}
-
 async function clipsOf(card: DatasetCard, results: string, folder: string, root: string): Promise<Clips> {
+  const recordings = await openRecordings(folder);
   const connection = await openDatabase(":memory:", 256);
   const clips: Clip[] = [];
   const faults: string[] = [];
-  const read = readerOf(folder);
+  const { read } = recordings;
   try {
     const found = await exampleTokens(connection, results, card.id);
     const tokens = withinExcerpt(found, card.redistribution.utterances ?? Number.POSITIVE_INFINITY);
     const draw = await clipCards(connection, results, read);
     for (const [i, token] of tokens.entries()) {
       try {
-        const audio = await read(token.audio);
+        const audio = await read(token);
         const name = `data/clips/${card.id}-${String(i + 1).padStart(2, "0")}`;
         const clip = cutClip(audio.samples, audio.sampleRateHz, token.startMs, token.endMs);
         const { svg, alt } = await draw(token);
@@ -73,6 +59,7 @@ async function clipsOf(card: DatasetCard, results: string, folder: string, root:
     }
   } finally {
     connection.closeSync();
+    recordings.close();
   }
   const reasons = faults.length === 0 ? [] : [clipsUnreadable(card.name, faults.length, faults[0]!)];
   return { clips, reasons };

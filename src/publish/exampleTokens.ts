@@ -23,8 +23,10 @@ export interface ExampleToken {
   readonly endMs: number;
   readonly durationMs: number;
   readonly text: string | null;
-  /** Recording, relative to the dataset folder. */
+  /** Recording, relative to the dataset folder, and which part of it; null for its own start and end. */
   readonly audio: string;
+  readonly audioStartSec: number | null;
+  readonly audioEndSec: number | null;
 }
 
 interface Wanted {
@@ -81,20 +83,15 @@ function ratioExamples(): Wanted[] {
   });
 }
 
-/**
- * Tokens nearest to the typical duration of their kind, each of another speaker where there are several. Recordings that
- * hold several utterances are passed over: times count from the utterance, and a clip would be cut at another place.
- */
+/** Tokens nearest to the typical duration of their kind, each of another speaker where there are several. */
 function query(folder: string, dataset: string, { where, count }: Wanted): string {
   const table = (name: string) => `read_parquet(${literal(`${folder}/${name}.parquet`)})`;
   return `
-    with whole as (
-      select "audio" from ${table("utterances")}
-      where "dataset" = ${literal(dataset)} group by "audio" having count(*) = 1
-    ), fitting as (
-      select t.*, u."text", u."audio", abs("durationMs" - median("durationMs") over (partition by "phone")) as distance
+    with fitting as (
+      select t.*, u."text", u."audio", u."audioStartSec", u."audioEndSec",
+        abs("durationMs" - median("durationMs") over (partition by "phone")) as distance
       from ${table("tokens")} t join ${table("utterances")} u using ("dataset", "utterance", "speaker")
-      where "dataset" = ${literal(dataset)} and u."audio" in (from whole) and ${where}
+      where "dataset" = ${literal(dataset)} and u."audio" is not null and ${where}
     ), first as (
       select *, row_number() over (partition by "speaker" order by distance, "utterance", "index", "labelSet") as place
       from fitting

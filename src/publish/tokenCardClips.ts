@@ -1,5 +1,5 @@
 import type { DuckDBConnection } from "@duckdb/node-api";
-import { workingRateHz } from "../storage/openRecording.ts";
+import { type RecordingPlace, workingRateHz } from "../storage/openRecording.ts";
 import type { Audio } from "../storage/readAudio.ts";
 import { resampleTo } from "../storage/resample.ts";
 import type { ExampleToken } from "./exampleTokens.ts";
@@ -16,18 +16,18 @@ export interface ClipCard {
 /** Fewer than a card on its own is given: a site has many speakers to learn. */
 const recordingsToLearnFrom = 6;
 
-/** Draws cards of a site's examples. `read` gives a recording of the dataset by its path; what it throws, this throws. */
+/** Draws cards of a site's examples. `read` gives an utterance's recording; what it throws, this throws. */
 export async function clipCards(
   connection: DuckDBConnection,
   results: string,
-  read: (audio: string) => Promise<Audio>,
+  read: (place: RecordingPlace) => Promise<Audio>,
 ): Promise<(token: ExampleToken) => Promise<ClipCard>> {
   const source = await openCardSource(connection, results);
   const draw = tokenCards(
     source,
-    async ({ audio }) => {
-      if (audio === null) return null;
-      const { samples, sampleRateHz } = await read(audio);
+    async (utterance) => {
+      if (utterance.audio === null) return null;
+      const { samples, sampleRateHz } = await read(utterance);
       return sampleRateHz === workingRateHz ? samples : resampleTo(samples, sampleRateHz, workingRateHz);
     },
     recordingsToLearnFrom,

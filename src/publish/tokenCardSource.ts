@@ -36,6 +36,8 @@ export interface CardUtterance {
   readonly utterance: string;
   readonly speaker: string;
   readonly audio: string | null;
+  readonly audioStartSec: number | null;
+  readonly audioEndSec: number | null;
   /** Null where it does not fit the phones. */
   readonly reading: string | null;
   /** In order, by label set. */
@@ -101,6 +103,8 @@ function toUtterance(found: Record<string, unknown>, rows: readonly CardRow[]): 
     utterance: found.utterance as string,
     speaker: found.speaker as string,
     audio: (found.audio ?? null) as string | null,
+    audioStartSec: (found.audioStartSec ?? null) as number | null,
+    audioEndSec: (found.audioEndSec ?? null) as number | null,
     reading: found.readingFits === true ? ((found.reading ?? null) as string | null) : null,
     sets,
   };

@@ -5,7 +5,7 @@ import type { DrillWords } from "../findings/words/drillWords.ts";
 import { clipsForbidden } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
 import { clipsLeftOut, clipsNone } from "../messages/words.ts";
-import { readAudio } from "../storage/readAudio.ts";
+import { cutAudio, readAudio } from "../storage/readAudio.ts";
 import { cutClip } from "./cutClip.ts";
 
 /** Loudness that every clip is brought to, and the loudest sample it may have; full scale is 1. */
@@ -50,7 +50,7 @@ export async function wordClips(words: DrillWords, dataset: OpenDataset): Promis
   const { card, utterances, tree } = dataset;
   const { kind, note, utterances: limit } = card.redistribution;
   if (kind === "none") throw new UserError(clipsForbidden(card.name, note));
-  const audioOf = new Map(utterances.map(({ id, audio }) => [id, audio]));
+  const placeOf = new Map(utterances.map((utterance) => [utterance.id, utterance]));
   const allowed = new Set<string>();
   const files = new Map<string, Uint8Array>();
   const left = { licence: 0, unreadable: 0 };
@@ -59,10 +59,11 @@ export async function wordClips(words: DrillWords, dataset: OpenDataset): Promis
       left.licence++;
       continue;
     }
-    const audio = audioOf.get(clip.utterance) ?? null;
+    const place = placeOf.get(clip.utterance);
     try {
-      if (audio === null) throw new Error("no recording");
-      const { samples, sampleRateHz } = await readAudio(tree.read(audio), audio);
+      if (place === undefined || place.audio === null) throw new Error("no recording");
+      const whole = await readAudio(tree.read(place.audio), place.audio);
+      const { samples, sampleRateHz } = cutAudio(whole, place.audioStartSec, place.audioEndSec, place.audio);
       const at = (ms: number) => Math.round((ms / 1000) * sampleRateHz);
       const even = levelled(samples, at(clip.startMs - marginMs), at(clip.endMs + marginMs));
       files.set(path, cutClip(even, sampleRateHz, clip.startMs, clip.endMs, marginMs));

@@ -93,6 +93,34 @@ describe("makeClips", () => {
     expect(await readdir(path.join(folder, "site", "data", "clips"))).toEqual([]);
   });
 
+  test("cuts where the utterance lies in a recording that holds several", async () => {
+    await writeDataset(["a", "b"]);
+    const parts = ["a", "b"].map((name, i) => ({
+      ...{ ...utterance, utterance: name, audio: "long.wav", audioStartSec: i, audioEndSec: i + 1 },
+    }));
+    await writeRows(path.join(folder, "utterances.parquet"), parts, utteranceColumns);
+    const file = new wavefile.WaveFile();
+    const loud = (i: number) => (i < 16000 ? 1000 : 20000);
+    file.fromScratch(
+      1,
+      16000,
+      "16",
+      Int16Array.from({ length: 32000 }, (_, i) => loud(i)),
+    );
+    await writeFile(path.join(folder, "audio", "long.wav"), file.toBuffer());
+    const { clips, reasons } = await make(cardOf(all));
+    expect(reasons).toEqual([]);
+    expect(clips.length).toBe(2);
+    for (const { utterance: name, file: clip } of clips) {
+      const samples = new wavefile.WaveFile(await readFile(path.join(folder, "site", clip))).getSamples(
+        false,
+        Int16Array,
+      ) as unknown as Int16Array;
+      expect(samples.length).toBe(16000 * 0.55);
+      expect(Math.abs(samples[4000]! - (name === "a" ? 1000 : 20000))).toBeLessThanOrEqual(1);
+    }
+  });
+
   test("says what to do where the recordings are not at hand", async () => {
     expect((await make(cardOf(all), {})).reasons).toEqual([clipsNeedFolder("D", "d")]);
   });

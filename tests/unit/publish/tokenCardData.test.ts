@@ -21,6 +21,7 @@ function rowsOf(vowel: Partial<CardRow> = {}): CardRow[] {
 }
 const utteranceOf = (rows: readonly CardRow[]): CardUtterance => ({
   ...{ dataset: "d", utterance: "u1", speaker: "one", audio: "u1.wav", reading: "ス" },
+  ...{ audioStartSec: null, audioEndSec: null },
   sets: new Map([["s", rows]]),
 });
 const signalOf = (samples: Float32Array, phones: readonly CardRow[]) => ({
