@@ -1,4 +1,9 @@
 import type { DatasetCard, LabelSetCard } from "../datasets/types.ts";
+import { colouring } from "../interface/english/colouring.ts";
+import { pages } from "../interface/english/pages.ts";
+import { timing } from "../interface/english/timing.ts";
+import { vowelSpace } from "../interface/english/vowelSpace.ts";
+import { whatMatters } from "../interface/english/whatMatters.ts";
 
 /** English wording of the published pages that stands whatever the data say. */
 
@@ -6,6 +11,10 @@ export const pageNames = {
   index: "Start",
   devoicing: "Devoicing",
   length: "Length",
+  timing: pages.timing,
+  "vowel-space": pages.vowels,
+  colouring: pages.colouring,
+  "what-matters": pages.whatMatters,
   rules: "Rules",
   datasets: "Datasets",
   method: "Method",
@@ -20,6 +29,10 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
     "How often vowels are devoiced, by the sounds around them, with intervals, recomputed for any cut.",
   length:
     "How much longer long vowels and doubled consonants last than short and single ones, with intervals.",
+  timing: timing.description,
+  "vowel-space": vowelSpace.description,
+  colouring: colouring.description,
+  "what-matters": whatMatters.description,
   rules:
     "Which rules of thumb about Japanese sounds the recordings bear out, each with its interval and its exceptions.",
   datasets: "The datasets behind these pages: licence, credits, labels, and what was left out and why.",

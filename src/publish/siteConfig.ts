@@ -1,11 +1,31 @@
+import { interfaceText } from "../interface/interfaceText.ts";
 import { careNotice, pageDescriptions, pageNames } from "../messages/pages.ts";
 import { type Html, html } from "./html.ts";
+import { navigationHtml } from "./navigationHtml.ts";
 import type { Run } from "./readResults.ts";
 
+/** Files of the pages, without ending, with the group of the navigation they stand in. */
+const places = [
+  ["index", "start"],
+  ["devoicing", "sounds"],
+  ["length", "sounds"],
+  ["timing", "sounds"],
+  ["vowel-space", "sounds"],
+  ["colouring", "sounds"],
+  ["what-matters", "sounds"],
+  ["rules", "lessons"],
+  ["datasets", "sources"],
+  ["method", "sources"],
+  ["dictionary", "sources"],
+] as const;
+
 /** The pages in the order of the navigation; `file` without its ending, `index` being the start page. */
-export const sitePages = (
-  ["index", "devoicing", "length", "rules", "datasets", "method", "dictionary"] as const
-).map((file) => ({ file, name: pageNames[file], description: pageDescriptions[file] }));
+export const sitePages = places.map(([file, group]) => ({
+  file,
+  group,
+  name: pageNames[file],
+  description: pageDescriptions[file],
+}));
 
 export interface SiteConfig {
   readonly root: string;
@@ -31,11 +51,7 @@ function notices(run: Run): Html | null {
 
 function header(run: Run, path: string): Html {
   const current = path.replace(/^\//, "");
-  const links = sitePages.map(({ file, name }) => {
-    const here = file === current ? html` aria-current="page"` : null;
-    return html`<li><a href="/${file === "index" ? "" : file}"${here}>${name}</a></li>`;
-  });
-  return html`<a class="skip" href="#content">Skip to the content</a><div class="masthead"><a class="brand" href="/">${mark}<span>Morascope</span></a><nav aria-label="Pages"><ul>${links}</ul></nav></div>${notices(run)}<span id="content" tabindex="-1"></span>`;
+  return html`<a class="skip" href="#content">${interfaceText().navigation.skip}</a><div class="masthead"><a class="brand" href="/">${mark}<span>Morascope</span></a>${navigationHtml(sitePages, current)}</div>${notices(run)}<span id="content" tabindex="-1"></span>`;
 }
 
 function footer(run: Run): Html {

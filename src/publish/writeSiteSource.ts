@@ -8,6 +8,7 @@ import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { fillTemplate } from "./fillTemplate.ts";
 import { html } from "./html.ts";
+import { pageWords } from "./pageWords.ts";
 import { readAgreement } from "./readAgreement.ts";
 import type { Run } from "./readResults.ts";
 import { readVerdicts } from "./readVerdicts.ts";
@@ -37,6 +38,7 @@ export async function writeSiteSource({
   const clips = await makeClips(run.datasets, results, audio, root);
   const verdicts = await readVerdicts(results);
   const parts = {
+    ...pageWords(),
     start: startHtml(run, findings, clips),
     rulesLink: rulesLinkHtml(run, verdicts) ?? html``,
     rulesKey: rulesKeyHtml(run, verdicts) ?? html``,

@@ -1,0 +1,15 @@
+import { interfaceText } from "../interface/interfaceText.ts";
+import { type Html, html } from "./html.ts";
+import { markJapanese } from "./markJapanese.ts";
+
+/** Titles and opening lines of pages whose templates leave them open, as `FILE-title` and `FILE-lead`. */
+export function pageWords(): Record<string, Html> {
+  const { timing, vowelSpace, colouring, whatMatters } = interfaceText();
+  const pages = { timing, "vowel-space": vowelSpace, colouring, "what-matters": whatMatters };
+  return Object.fromEntries(
+    Object.entries(pages).flatMap(([file, { title, lead }]) => [
+      [`${file}-title`, html`${title}`],
+      [`${file}-lead`, html`<p class="lead">${markJapanese(lead)}</p>`],
+    ]),
+  );
+}
