@@ -9,7 +9,7 @@ import {
   wordsUnknown,
 } from "../messages/explain.ts";
 import { colouringDifference, type Difference } from "./colouringDifference.ts";
-import { evidenceOf } from "./explain/evidence.ts";
+import { evidenceOf, type MarkedRows } from "./explain/evidence.ts";
 import { itemsOf, renamed, speakersOf } from "./explain/modelColumns.ts";
 import { type Source, sourcesOf } from "./explain/sources.ts";
 import { speakerWarnings } from "./explain/speakerWarnings.ts";
@@ -57,32 +57,50 @@ export function consonantColouring(
   table: TokenTable,
   { level = 0.95 }: { readonly level?: number } = {},
 ): Colouring[] {
-  return sourcesOf(table).flatMap((source) => {
-    const vowels = vowelsAfter(table, source);
-    return colouredConsonants.flatMap((consonant) =>
-      (["devoiced", "voiced"] as const).map((vowel) =>
-        compare(table, source, vowels, consonant, vowel, level),
-      ),
-    );
-  });
+  return sourcesOf(table).flatMap((source) =>
+    colouredConsonants.flatMap((consonant) => {
+      const coloured = colouredTokens(table, source, consonant);
+      return (["devoiced", "voiced"] as const).map((vowel) =>
+        compare(table, source, coloured, consonant, vowel, level),
+      );
+    }),
+  );
+}
+
+/** Vowels /i/ and /u/ after a consonant, and which of them can be compared. */
+export interface ColouredTokens {
+  /** Rows of all short /i/ and /u/ right after the consonant. */
+  readonly after: Uint32Array;
+  readonly evidence: MarkedRows;
+  /** Rows of `evidence` whose consonant has a centre of gravity, by what became of the vowel. */
+  readonly rows: Readonly<Record<Colouring["vowel"], Uint32Array>>;
+}
+
+/** The tokens that `consonantColouring` compares; the consonant is the row before the vowel's. */
+export function colouredTokens(
+  table: TokenTable,
+  source: Source,
+  consonant: Colouring["consonant"],
+): ColouredTokens {
+  const { labels, numbers } = table;
+  const after = vowelsAfter(table, source).filter((row) => labelAt(labels.before, row) === consonant);
+  const evidence = evidenceOf(table, after);
+  const heard = evidence.rows.filter((row) => !Number.isNaN(numbers.fricationCentreHz[row - 1]!));
+  const marked = (devoiced: boolean) =>
+    heard.filter((row) => (labelAt(labels.devoiced, row) === "true") === devoiced);
+  return { after, evidence, rows: { devoiced: marked(true), voiced: marked(false) } };
 }
 
 function compare(
   table: TokenTable,
   { dataset, labelSet }: Source,
-  all: Uint32Array,
+  { after, evidence, rows: compared }: ColouredTokens,
   consonant: Colouring["consonant"],
   vowel: Colouring["vowel"],
   level: number,
 ): Colouring {
   const { labels, numbers } = table;
-  const after = all.filter((row) => labelAt(labels.before, row) === consonant);
-  const evidence = evidenceOf(table, after);
-  const rows = evidence.rows.filter(
-    (row) =>
-      (labelAt(labels.devoiced, row) === "true") === (vowel === "devoiced") &&
-      !Number.isNaN(numbers.fricationCentreHz[row - 1]!),
-  );
+  const rows = compared[vowel];
   const centreHz = Float64Array.from(rows, (row) => numbers.fricationCentreHz[row - 1]!);
   const [beforeI, beforeU] = ["i", "u"].map((name) =>
     sideOf(centreHz, rows, (row) => labelAt(labels.phone, row) === name),

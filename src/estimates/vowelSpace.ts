@@ -91,7 +91,8 @@ export function vowelSpace(
   });
 }
 
-function groupByPitch(f0MedianHz: number | null): string {
+/** Group of a voice by its median F0, in words. */
+export function groupByPitch(f0MedianHz: number | null): string {
   if (f0MedianHz === null) return "pitch unknown";
   return f0MedianHz < pitchLimitHz ? "lower voices" : "higher voices";
 }

@@ -2,16 +2,28 @@ import { lineFit } from "../../statistics/lineFit.ts";
 import { type SpeakerMean, speakerMean } from "./speakerMean.ts";
 import { type Stretch, stretchesOf, type TimedToken } from "./stretches.ts";
 
+/** One speaker's line of duration on number of morae. */
+export interface SpeakerLine {
+  readonly speaker: string;
+  readonly stretches: number;
+  readonly interceptMs: number;
+  readonly msPerMora: number;
+  readonly rSquared: number;
+}
+
 /** How well the number of morae tells how long a word or a stretch between pauses lasts. */
 export interface MoraTiming {
   readonly unit: "word" | "phrase";
   /** ms that each further mora adds: mean of the speakers' slopes. */
   readonly msPerMora: SpeakerMean;
+  /** Where the mean line meets no morae, ms: mean of the speakers' intercepts. */
+  readonly interceptMs: SpeakerMean;
   /** Share of the variance of duration that the number of morae explains: mean over speakers. */
   readonly rSquared: SpeakerMean;
   /** Standard deviation around the line, ms: mean over speakers. */
   readonly residualMs: SpeakerMean;
   readonly stretches: number;
+  readonly perSpeaker: readonly SpeakerLine[];
   /** Speakers left out because their stretches are fewer than three or all of one length. */
   readonly speakersLeftOut: number;
 }
@@ -33,20 +45,27 @@ export function moraTiming(
     if (own) own.push(stretch);
     else bySpeaker.set(stretch.speaker, [stretch]);
   }
-  const fits = [...bySpeaker.values()].flatMap((own) => {
+  const fits = [...bySpeaker].flatMap(([speaker, own]) => {
     const fit = lineFit(
       own.map((stretch) => stretch.morae),
       own.map((stretch) => stretch.durationMs),
     );
-    return fit === null || Number.isNaN(fit.rSquared) ? [] : [fit];
+    return fit === null || Number.isNaN(fit.rSquared) ? [] : [{ speaker, ...fit }];
   });
   const mean = (pick: (fit: (typeof fits)[number]) => number) => speakerMean(fits.map(pick), level);
-  const [msPerMora, rSquared, residualMs] = [
+  const [msPerMora, interceptMs, rSquared, residualMs] = [
     mean((fit) => fit.slope),
+    mean((fit) => fit.intercept),
     mean((fit) => fit.rSquared),
     mean((fit) => fit.residualSd),
   ];
-  if (msPerMora === null || rSquared === null || residualMs === null) return null;
+  if (msPerMora === null || interceptMs === null || rSquared === null || residualMs === null) return null;
+  const perSpeaker = fits.map(({ speaker, n, intercept, slope, rSquared }) => ({
+    ...{ speaker, stretches: n, interceptMs: intercept, msPerMora: slope, rSquared },
+  }));
   const speakersLeftOut = bySpeaker.size - fits.length;
-  return { unit, msPerMora, rSquared, residualMs, stretches: stretches.length, speakersLeftOut };
+  return {
+    ...{ unit, msPerMora, interceptMs, rSquared, residualMs, perSpeaker, speakersLeftOut },
+    stretches: stretches.length,
+  };
 }
