@@ -2,11 +2,22 @@
  * Everything a reader of the pages can meet, in English: one file a page, plain strings and functions of numbers.
  * Another language is one file beside this folder that gives the same names.
  */
+import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
+import { figure } from "./figure.ts";
 import { navigation } from "./navigation.ts";
 import { pages } from "./pages.ts";
 import { timing } from "./timing.ts";
 import { vowelSpace } from "./vowelSpace.ts";
 import { whatMatters } from "./whatMatters.ts";
 
-export const english = { colouring, navigation, pages, timing, vowelSpace, whatMatters };
+export const english = {
+  cite,
+  colouring,
+  figure,
+  navigation,
+  pages,
+  timing,
+  vowelSpace,
+  whatMatters,
+};

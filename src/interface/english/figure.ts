@@ -1,0 +1,30 @@
+/** The frame around every picture. */
+export const figure = {
+  how: "How it was computed",
+  numbers: "Numbers",
+  numbersBehind: "Numbers behind this picture",
+  keep: (finding: string) => `To keep or pass on: ${finding}`,
+  copyNumbers: "Copy numbers",
+  saveNumbers: "Save numbers (CSV)",
+  saveSvg: "Save picture (SVG)",
+  savePng: "Save picture (PNG)",
+  copyLink: "Copy link",
+  cite: "Cite",
+  copied: "Copied.",
+  notCopied: "The browser does not allow copying here: save the file, or mark the text and copy it.",
+  saved: (name: string) => `Saved as ${name}.`,
+  linkCopied: "Link to this picture copied.",
+  notDrawn: "The browser could not draw the picture as PNG; SVG works.",
+
+  /** Columns that say where the numbers of a file come from. */
+  columns: {
+    dataset: "dataset",
+    version: "dataset version",
+    licence: "licence",
+    filter: "filter",
+    basis: "basis in words",
+    software: "software",
+    resultsOf: "results of",
+    address: "address",
+  },
+};
