@@ -4,6 +4,7 @@ import { type DrillWords, defaultDrillOptions, drillWords } from "../findings/wo
 import { vowelsOf } from "../findings/words/environment.ts";
 import { handout } from "../findings/words/handout.ts";
 import { lookUp } from "../findings/words/lookUp.ts";
+import { indexSaid, saidWords } from "../findings/words/saidWords.ts";
 import { kanaOfSound } from "../findings/words/sound.ts";
 import { soundsOfKana } from "../findings/words/soundsOfKana.ts";
 import { type Target, targets } from "../findings/words/targets.ts";
@@ -152,12 +153,13 @@ function lookedUp({ material, notices, notes }: LoadedWords, text: string, flags
       : soundsOfKana(text, (sound) => lexicon.bySound.has(sound));
   if (sounds.length === 0) throw new UserError(messages.wordUnknown(text));
   printNotes([...notices, ...notes]);
+  const said = indexSaid(saidWords(heard));
   const words = sounds.map((sound, at) => {
     const accent = flags.accent ?? known[at]?.accents?.[0] ?? null;
     const word = lookUp(sound, accent, evidence.devoicing);
     const near = vowelsOf(sound, accent).map((vowel) => ({
       kana: kanaOfSound(sound[vowel.mora]!),
-      attested: attestedNear(sound, vowel, heard, 4),
+      attested: attestedNear(sound, vowel, said, 4),
     }));
     return { word, near };
   });

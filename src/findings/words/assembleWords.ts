@@ -22,6 +22,8 @@ export interface WordSources {
   readonly dataset?: string;
   /** Default 0.95. */
   readonly level?: number;
+  /** When given, dictionary words that are longer or cannot be proposed are left out: much quicker, for a list. */
+  readonly mostMorae?: number;
 }
 
 /** All that words are chosen from and judged by. */
@@ -39,10 +41,10 @@ export interface WordMaterial {
  * labelling of one dataset, never pooled; words are heard in all datasets.
  */
 export function assembleWords(sources: WordSources): WordMaterial {
-  const { list = [], accents = [], level = 0.95 } = sources;
+  const { list = [], accents = [], level = 0.95, mostMorae } = sources;
   const corpora = labelledCorpora(sources.tokens);
   const heard = corpora.flatMap((corpus) => heardWords(sources.tokens, corpus));
-  const { words, unread } = dictionaryWords(sources.dictionary);
+  const { words, unread } = dictionaryWords(sources.dictionary, mostMorae);
   const listed = listedWords(list, { bySurface: wordsOfSurfaces(words, list) });
   const lexicon = mergeLexicon([listed, words, corpusWords(heard)], accentEntries(accents));
   const chosen = corpora.find(({ dataset }) => dataset === sources.dataset) ?? corpora[0];

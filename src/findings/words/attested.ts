@@ -1,17 +1,22 @@
-import type { HeardWord } from "./corpusWords.ts";
-import { environmentOf, groupOf, vowelsOf, type WordVowel } from "./environment.ts";
-import { kanaOfSound, type Sound } from "./sound.ts";
+import { environmentOf, groupOf, type WordVowel } from "./environment.ts";
+import type { IndexedWord, SaidClip } from "./saidWords.ts";
+import type { Sound } from "./sound.ts";
 
 /** A word of the corpus in which a vowel stands in the same, or a like, environment. */
 export interface Attested {
   readonly surface: string;
   readonly kana: string;
+  /** Index of the mora whose vowel it is. */
+  readonly mora: number;
   /** `word`: the word itself; `sounds`: same C1, vowel and C2; `kinds`: C1 and C2 of the same kinds. */
   readonly likeness: "word" | "sounds" | "kinds";
   readonly tokens: number;
   readonly devoiced: number;
   readonly speakers: number;
+  readonly clips: readonly SaidClip[];
 }
+
+const rank = { word: 0, sounds: 1, kinds: 2 };
 
 /**
  * Words said in the corpus whose vowel is nearest to a given one, nearest first, then most speakers. Within them the
@@ -20,28 +25,19 @@ export interface Attested {
 export function attestedNear(
   sound: Sound,
   vowel: WordVowel,
-  heard: readonly HeardWord[],
+  said: readonly IndexedWord[],
   most = 6,
 ): Attested[] {
-  const found = new Map<string, Attested & { voices: Set<string> }>();
-  for (const one of heard)
-    for (const own of vowelsOf(one.sound, null)) {
-      const mark = one.devoiced.get(own.mora);
-      const likeness = likenessOf(sound, vowel, one.sound, own);
-      if (mark === undefined || likeness === null) continue;
-      const key = `${likeness} ${one.surface} ${one.sound} ${own.mora}`;
-      const known = found.get(key);
-      const voices = (known?.voices ?? new Set<string>()).add(`${one.dataset}/${one.speaker}`);
-      found.set(key, {
-        ...{ surface: one.surface, kana: kanaOfSound(one.sound), likeness },
-        tokens: (known?.tokens ?? 0) + 1,
-        devoiced: (known?.devoiced ?? 0) + (mark ? 1 : 0),
-        speakers: voices.size,
-        voices,
-      });
+  const found: Attested[] = [];
+  for (const { word, sound: other, vowels } of said)
+    for (const { mora, tokens, devoiced, speakers } of word.marks) {
+      const own = vowels.find((one) => one.mora === mora);
+      const likeness = own === undefined ? null : likenessOf(sound, vowel, other, own);
+      if (likeness === null) continue;
+      const { surface, kana, clips } = word;
+      found.push({ surface, kana, mora, likeness, tokens, devoiced, speakers, clips });
     }
-  const rank = { word: 0, sounds: 1, kinds: 2 };
-  return [...found.values()]
+  return found
     .sort(
       (a, b) =>
         rank[a.likeness] - rank[b.likeness] ||
@@ -49,8 +45,7 @@ export function attestedNear(
         b.tokens - a.tokens ||
         (a.kana < b.kana ? -1 : a.kana > b.kana ? 1 : 0),
     )
-    .slice(0, most)
-    .map(({ voices: _, ...rest }) => rest);
+    .slice(0, most);
 }
 
 function likenessOf(

@@ -48,23 +48,25 @@ export function chooseSet(candidates: readonly Candidate[], options: SetOptions)
   const random = seededRandom(options.seed);
   const pool = candidates
     .filter((candidate) => isEligible(candidate, options))
-    .map((candidate) => ({ candidate, luck: jitter * random.uniform() }));
-  const environments = new Set(pool.map(({ candidate }) => candidate.environment));
+    .map((candidate): Ranked => ({ candidate, worth: candidate.score + jitter * random.uniform() }));
+  const groups = likeGroups(pool);
+  const environments = new Set(groups.map(([{ candidate }]) => candidate.environment));
   const covered = new Set<string>();
-  const used = new Map<string, number>();
+  const used = { c1: new Map<string, number>(), c2: new Map<string, number>() };
   const sounds = new Set<string>();
   const chosen: Candidate[] = [];
-  const times = (name: string) => used.get(name) ?? 0;
+  const times = (side: "c1" | "c2", phone: string) => used[side].get(phone) ?? 0;
+  const isUsed = ({ candidate }: Ranked) => candidate.words.some(({ sound }) => sounds.has(sound));
   while (chosen.length < options.size) {
     let best: Candidate | null = null;
     let most = Number.NEGATIVE_INFINITY;
-    for (const { candidate, luck } of pool) {
-      const gain =
-        candidate.score +
-        luck +
-        (covered.has(candidate.environment) ? 0 : newEnvironment) -
-        usedAgain * (times(`1 ${candidate.c1}`) + times(`2 ${candidate.c2}`));
-      if (gain <= most || candidate.words.some(({ sound }) => sounds.has(sound))) continue;
+    for (const group of groups) {
+      while (group.length > 0 && isUsed(group[0]!)) group.shift();
+      if (group.length === 0) continue;
+      const { candidate, worth } = group[0]!;
+      const again = times("c1", candidate.c1) + times("c2", candidate.c2);
+      const gain = worth + (covered.has(candidate.environment) ? 0 : newEnvironment) - usedAgain * again;
+      if (gain <= most) continue;
       most = gain;
       best = candidate;
     }
@@ -72,7 +74,7 @@ export function chooseSet(candidates: readonly Candidate[], options: SetOptions)
     chosen.push(best);
     covered.add(best.environment);
     for (const { sound } of best.words) sounds.add(sound);
-    for (const name of [`1 ${best.c1}`, `2 ${best.c2}`]) used.set(name, times(name) + 1);
+    for (const side of ["c1", "c2"] as const) used[side].set(best[side], times(side, best[side]) + 1);
   }
   return {
     chosen,
@@ -80,6 +82,25 @@ export function chooseSet(candidates: readonly Candidate[], options: SetOptions)
     uncovered: [...environments].filter((name) => !covered.has(name)).sort(),
     eligible: pool.length,
   };
+}
+
+interface Ranked {
+  readonly candidate: Candidate;
+  readonly worth: number;
+}
+
+/** Candidates of one environment and the same sounds around: only the best of each group can be next. Best first. */
+function likeGroups(pool: readonly Ranked[]): [Ranked, ...Ranked[]][] {
+  const groups = new Map<string, [Ranked, ...Ranked[]]>();
+  for (const one of pool) {
+    const { environment, c1, c2 } = one.candidate;
+    const key = `${environment}|${c1}|${c2}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [one]);
+    else group.push(one);
+  }
+  for (const group of groups.values()) group.sort((a, b) => b.worth - a.worth);
+  return [...groups.values()];
 }
 
 /** Indices kept for a test, of environments that stay in practice where there are such; never all of them. */

@@ -47,21 +47,6 @@ export interface DrillItem extends Omit<Candidate, "words"> {
   readonly evidence: string;
 }
 
-/** A candidate as a page lists it by the thousand: what is shown, filtered and sorted, and no more. */
-export type ListedItem = Omit<DrillItem, "chances" | "ratios" | "parts" | "focus"> & {
-  /** Size of the contrast from 0 to 1, null where nothing is known; see the score's parts. */
-  readonly contrast: number | null;
-};
-
-export function listedItem(item: DrillItem): ListedItem {
-  const { target, words, environment, c1, c2, accent, confounds, heardSpeakers, evidenceSpeakers } = item;
-  const { score, evidence, parts, neighbour } = item;
-  return {
-    ...{ target, words, environment, c1, c2, accent, confounds, heardSpeakers, evidenceSpeakers },
-    ...{ score: Math.round(1000 * score) / 1000, evidence, neighbour, contrast: parts.contrast },
-  };
-}
-
 const mostHomophones = 6;
 const mostClips = 8;
 

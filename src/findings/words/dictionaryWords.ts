@@ -28,9 +28,13 @@ function isFit({ pos, pos_detail_1, conjugated_form }: DictionaryToken): boolean
 
 /**
  * Every dictionary entry as a word with its sound, long vowels by the same rules as texts are read by. Entries with
- * one spelling and sound stay apart here; merging joins them.
+ * one spelling and sound stay apart here; merging joins them. With `mostMorae`, only what words of at most so many
+ * morae that can be proposed need: these words and all that sound like them.
  */
-export function dictionaryWords(tokens: readonly DictionaryToken[]): DictionaryWords {
+export function dictionaryWords(
+  tokens: readonly DictionaryToken[],
+  mostMorae = Number.POSITIVE_INFINITY,
+): DictionaryWords {
   const bySurface = new Map<string, DictionaryToken[]>();
   for (const token of tokens) {
     const same = bySurface.get(token.surface_form);
@@ -40,7 +44,7 @@ export function dictionaryWords(tokens: readonly DictionaryToken[]): DictionaryW
   const dictionary = { tokenize: () => [], entries: (surface: string) => bySurface.get(surface) ?? [] };
   const words: LexiconWord[] = [];
   const unread: DictionaryWords["unread"] = [];
-  for (const token of tokens) {
+  for (const token of Number.isFinite(mostMorae) ? proposable(tokens, mostMorae) : tokens) {
     const reading = token.pos === "記号" ? null : pronounceToken(token, dictionary);
     const sound = reading === null ? null : soundOf(reading);
     const partOfSpeech = `${token.pos} ${token.pos_detail_1}`;
@@ -62,6 +66,22 @@ export function dictionaryWords(tokens: readonly DictionaryToken[]): DictionaryW
   }
   return { words, unread };
 }
+
+/** Entries that can be proposed, with others of the same reading; entries a little longer may be among them. */
+function* proposable(tokens: readonly DictionaryToken[], mostMorae: number): Generator<DictionaryToken> {
+  const readings = new Set<string>();
+  const readingOf = ({ pronunciation, reading, surface_form }: DictionaryToken) =>
+    // No mora is written with more than two kana; whether イ lengthens the vowel before it is told later.
+    (pronunciation ?? reading ?? surface_form).replace(spelling, (kana) => alike[kana]!);
+  for (const token of tokens) {
+    const reading = readingOf(token);
+    if (reading.length <= 2 * mostMorae && isFit(token)) readings.add(reading);
+  }
+  for (const token of tokens) if (readings.has(readingOf(token))) yield token;
+}
+
+const alike: Readonly<Record<string, string>> = { イ: "ー", ヲ: "オ", ヂ: "ジ", ヅ: "ズ" };
+const spelling = /[イヲヂヅ]/gu;
 
 const dictionarySource = ["dictionary"] as const;
 const names = new Map<string, string>();

@@ -1,10 +1,12 @@
 import type { WordMaterial } from "./assembleWords.ts";
 import type { Candidate } from "./candidate.ts";
 import { chooseSet, heldOutSpeakers, isEligible, type SetOptions } from "./chooseSet.ts";
-import { type DrillItem, describe, type ListedItem, listedItem } from "./describe.ts";
+import { type DrillItem, describe } from "./describe.ts";
 import type { DevoicingTable } from "./devoicingTable.ts";
 import type { LengthEvidence } from "./lengthEvidence.ts";
+import { type Listing, ListingWriter } from "./listing.ts";
 import { pairCandidates } from "./pairCandidates.ts";
+import { type SaidWord, saidWords, wordsToHear } from "./saidWords.ts";
 import { isPairTarget, type Target, targets, targetTitles } from "./targets.ts";
 import { defaultWeights, type Weights } from "./weights.ts";
 import { wordCandidates } from "./wordCandidates.ts";
@@ -46,18 +48,23 @@ export interface DrillWords {
   /** Speakers to keep for a later test, and all others. */
   readonly speakers: { readonly practice: readonly string[]; readonly heldOut: readonly string[] };
   /** The best candidates of each target, for pages that filter and sort; best first. */
-  readonly candidates: readonly ListedItem[];
+  readonly listing: Listing;
+  /** Words of the corpus in which vowels that may be devoiced can be heard. */
+  readonly said: readonly SaidWord[];
 }
+
+/** Words to hear for each pair of sounds around a vowel, and words to hear in all. */
+const saidOfEach = 8;
+const mostSaid = 1200;
 
 /** A set for each target, and the `most` best candidates of each (default none). Pure: the same input gives the same output. */
 export function drillWords(material: WordMaterial, given: Partial<DrillOptions> = {}, most = 0): DrillWords {
   const options = { ...defaultDrillOptions, ...given };
   const { lexicon, evidence } = material;
-  const listed: ListedItem[] = [];
+  const writer = new ListingWriter();
   const sets = options.targets.map((target): DrillSet => {
     const candidates = candidatesOf(material, target, options);
-    for (const candidate of candidates.slice(0, most))
-      listed.push(listedItem(describe(candidate, lexicon, evidence)));
+    if (most > 0) writer.add(target, candidates, most, lexicon, evidence);
     const { chosen, heldOut, uncovered, eligible } = chooseSet(candidates, options);
     return {
       ...{ target, title: targetTitles[target], uncovered, eligible },
@@ -72,7 +79,8 @@ export function drillWords(material: WordMaterial, given: Partial<DrillOptions> 
     lengths: evidence.lengths,
     sets,
     speakers: { practice: speakers.filter((speaker) => !heldOut.includes(speaker)), heldOut },
-    candidates: listed,
+    listing: writer.finish(),
+    said: most > 0 ? wordsToHear(saidWords(material.heard), saidOfEach, mostSaid) : [],
   };
 }
 

@@ -94,10 +94,8 @@ export function vowelsOf(sound: Sound, accent: number | null): WordVowel[] {
       devoiceable: !long && isDevoiceable(before, vowel, after),
     });
   }
-  return found.map((one) => ({
-    ...one,
-    neighbour: found.some((other) => other.devoiceable && isNextDoor(one, other)),
-  }));
+  const devoiceable = found.filter((one) => one.devoiceable);
+  return found.map((one) => ({ ...one, neighbour: devoiceable.some((other) => isNextDoor(one, other)) }));
 }
 
 function isNextDoor(one: { mora: number; long: boolean }, other: { mora: number }): boolean {

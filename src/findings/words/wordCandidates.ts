@@ -29,9 +29,11 @@ export function wordCandidates(
   const found: Candidate[] = [];
   for (const [sound, homophones] of lexicon.bySound) {
     if (sound.length > maxMorae || homophones[0]!.unfit || sound.endsWith(geminateUnit)) continue;
+    const accentUnknown = vowelsOf(sound, null);
+    if (!accentUnknown.some(({ devoiceable }) => devoiceable)) continue;
     for (const word of homophones) {
       if (word.unfit) break;
-      const vowels = vowelsOf(sound, word.accents?.[0] ?? null);
+      const vowels = word.accents === null ? accentUnknown : vowelsOf(sound, word.accents[0] ?? null);
       for (const vowel of vowels) {
         if (!vowel.devoiceable || !suits(vowel, chanceOf(evidence.devoicing, vowel), target)) continue;
         found.push(candidateOf(word, vowel, vowels, homophones.length, evidence, target, weights));

@@ -162,7 +162,7 @@ describe("drillWords", () => {
     const first = (weights: { common: number; short: number }) => {
       const rest = { contrast: 0, certainty: 0, evidence: 0, heard: 0, clean: 0 };
       const options = { targets: ["devoiced-i"] as const, maxMorae: 8, weights: { ...rest, ...weights } };
-      return drillWords(material(words), options, 1).candidates[0]!.words[0]!.surface;
+      return drillWords(material(words), options, 1).listing.words[0]!.surface;
     };
     expect(first({ common: 0, short: 1 })).toBe("下");
     expect(first({ common: 1, short: 0 })).toBe("下着類");

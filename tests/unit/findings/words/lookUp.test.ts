@@ -5,6 +5,7 @@ import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvide
 import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { vowelsOf } from "../../../../src/findings/words/environment.ts";
 import { lookUp } from "../../../../src/findings/words/lookUp.ts";
+import { indexSaid, saidWords } from "../../../../src/findings/words/saidWords.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
 import { transcribe } from "../../../../src/findings/words/transcribe.ts";
 import { simulateSpeakers, tokenTable } from "./simulateTokens.ts";
@@ -52,13 +53,14 @@ test("attestedNear puts the word itself first, then the same sounds, then the sa
       [2, false],
     ]),
   });
-  const heard = [
+  const times = [
     say("北", "キタ", "a", true),
     say("聞か", "キカ", "a", false),
     say("菊", "キク", "a", true),
     say("菊", "キク", "b", false),
     say("山", "ヤマ", "a", false),
   ];
+  const heard = indexSaid(saidWords(times));
   const [ki] = vowelsOf(soundOf("キク")!, 0);
   expect(
     attestedNear(soundOf("キク")!, ki!, heard).map(({ surface, likeness, tokens, devoiced, speakers }) => [
