@@ -1,4 +1,5 @@
 import { isAbsolute, relative, resolve } from "node:path";
+import { chooseDrillWords } from "./chooseDrillWords.ts";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
 import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
@@ -169,6 +170,11 @@ async function conclude(
     results.path("rules"),
     judgeRules(rules, cells, { level, notices, ...(accuracy ? { accuracy } : {}) }),
   );
+  const choosing = (done: number) =>
+    options.onProgress({ task: "Choosing drill words", done, total: 1, unit: "step" });
+  choosing(0);
+  await writeJson(results.path("drillWords"), await chooseDrillWords(results.path("tokens"), cells, level));
+  choosing(1);
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
   return record;

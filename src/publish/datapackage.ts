@@ -56,6 +56,13 @@ export function datapackage(record: RunRecord): object {
         encoding: "utf-8",
       },
       {
+        name: "drill-words",
+        path: "drill-words.json",
+        format: "json",
+        mediatype: "application/json",
+        encoding: "utf-8",
+      },
+      {
         name: "findings",
         path: "findings.json",
         format: "json",

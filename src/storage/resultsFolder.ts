@@ -14,6 +14,7 @@ export const resultFiles = {
   estimates: "estimates.json",
   findings: "findings.json",
   rules: "rules.json",
+  drillWords: "drill-words.json",
   problems: "problems.csv",
   datapackage: "datapackage.json",
   site: "site",
