@@ -3,6 +3,7 @@ import { chooseDrillWords } from "./chooseDrillWords.ts";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
 import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
+import { storedExplanations } from "./estimates/explain/storedExplanations.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
 import { findDevoicingError } from "./findDevoicingError.ts";
 import { judgeRules } from "./findings/rules/judgeRule.ts";
@@ -18,6 +19,7 @@ import type { LoadReader } from "./readUtterances.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
+import { loadTokens } from "./storage/loadTokens.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
@@ -161,6 +163,20 @@ async function conclude(
   const estimates = runEstimates(cells, options.level, accuracy);
   await writeJson(results.path("estimates"), estimates);
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
+  const synthetic = record.datasets.filter((card) => card.synthetic).map(({ id }) => id);
+  const explaining = (done: number) =>
+    options.onProgress({ task: "Weighing what matters together", done, total: 1, unit: "step" });
+  explaining(0);
+  await writeJson(
+    results.path("explanations"),
+    await storedExplanations(
+      record.counts.tokens,
+      () => loadTokens(resolve(options.out)),
+      options.level,
+      synthetic,
+    ),
+  );
+  explaining(1);
   const notices = Object.fromEntries(
     record.datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
   );

@@ -1,4 +1,4 @@
-import { coefficientTable } from "../statistics/models/coefficientTable.ts";
+import { coefficientRow } from "../statistics/models/coefficientTable.ts";
 import { designMatrix } from "../statistics/models/designMatrix.ts";
 import { fitLinear } from "../statistics/models/fitLinear.ts";
 import { fitMixedLinear } from "../statistics/models/fitMixedLinear.ts";
@@ -35,7 +35,7 @@ export function colouringDifference(
   if (errors.status !== "ok") return { reason: errors.reason };
   if (place < 0) return { reason: within.design.notices.join(" ") };
   const widest = errors.fit.covariances
-    .map((one) => coefficientTable(plain.fit, one.covariance, { ...one, level })[place]!)
+    .map((one) => coefficientRow(plain.fit, one.covariance, place, { ...one, level }))
     .reduce((best, row) => (row.high - row.low > best.high - best.low ? row : best));
   return {
     difference: { ...bounds(widest), mixed: mixedDifference(columns, known, values, groupings, level) },
@@ -56,8 +56,8 @@ function mixedDifference(
   if (Object.keys(intercepts).length === 0) return null;
   const mixed = fitMixedLinear(made.design, values, intercepts, { method: "REML" });
   if (mixed.status !== "ok") return null;
-  const row = coefficientTable(mixed.fit, mixed.fit.covariance, { ...mixed.fit, level })[1];
-  return row === undefined ? null : bounds(row);
+  if (mixed.fit.coefficients.length < 2) return null;
+  return bounds(coefficientRow(mixed.fit, mixed.fit.covariance, 1, { ...mixed.fit, level }));
 }
 
 function bounds({ estimate, low, high }: { estimate: number; low: number; high: number }): Bounded {

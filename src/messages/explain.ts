@@ -12,6 +12,9 @@ export const raggedTokenColumn = (name: string, length: number, expected: number
 export const noDataset = (wanted: string, known: readonly string[]) =>
   `These results hold no dataset "${wanted}". They hold: ${known.join(", ")}.`;
 
+export const tooManyToExplain = (tokens: number, most: number) =>
+  `The corpus has ${count(tokens)} vowels and consonants. A run answers these questions at once for up to ${count(most)}; for more, \`morascope explain RESULTS\` takes its time and answers them.`;
+
 /** Why nothing is fitted. */
 export const noDevoiceableVowels = () =>
   "There is no short /i/ or /u/ between voiceless sounds here, so there is nothing to explain. Use more recordings.";

@@ -49,6 +49,13 @@ export function datapackage(record: RunRecord): object {
         encoding: "utf-8",
       },
       {
+        name: "explanations",
+        path: "explanations.json",
+        format: "json",
+        mediatype: "application/json",
+        encoding: "utf-8",
+      },
+      {
         name: "rules",
         path: "rules.json",
         format: "json",

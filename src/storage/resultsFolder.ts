@@ -12,6 +12,7 @@ export const resultFiles = {
   tokens: "tokens.parquet",
   cells: "cells.parquet",
   estimates: "estimates.json",
+  explanations: "explanations.json",
   findings: "findings.json",
   rules: "rules.json",
   drillWords: "drill-words.json",

@@ -121,6 +121,8 @@ test("the same input gives the same bytes in every file", async () => {
     "intervals.parquet",
     "utterances.parquet",
     "estimates.json",
+    "explanations.json",
+    "rules.json",
     "findings.json",
     "problems.csv",
     "datapackage.json",

@@ -23,32 +23,36 @@ export interface CoefficientTableOptions {
   readonly degreesOfFreedom?: (contrast: ArrayLike<number>) => number;
 }
 
+type Fitted = { readonly design: Design; readonly coefficients: Float64Array };
+
 /** Coefficients of a fit with intervals from `covariance` (coefficients × coefficients): the fit's own or a clustered one. */
 export function coefficientTable(
-  fit: { readonly design: Design; readonly coefficients: Float64Array },
+  fit: Fitted,
   covariance: Float64Array,
   options: CoefficientTableOptions = {},
 ): CoefficientRow[] {
+  return fit.design.coefficients.map((_, j) => coefficientRow(fit, covariance, j, options));
+}
+
+/** One row of the table; degrees of freedom cost much where coefficients are many, and only one is asked for. */
+export function coefficientRow(
+  fit: Fitted,
+  covariance: Float64Array,
+  j: number,
+  options: CoefficientTableOptions = {},
+): CoefficientRow {
   const k = fit.coefficients.length;
-  return fit.design.coefficients.map(({ name }, j) => {
-    const estimate = fit.coefficients[j]!;
-    const standardError = Math.sqrt(Math.max(0, covariance[j * k + j]!));
-    const contrast = Float64Array.from({ length: k }, (_, other) => (other === j ? 1 : 0));
-    const degreesOfFreedom = options.degreesOfFreedom?.(contrast) ?? Number.POSITIVE_INFINITY;
-    const half = halfWidth(standardError, options.level ?? 0.95, degreesOfFreedom);
-    const [low, high] = [estimate - half, estimate + half];
-    return {
-      name,
-      estimate,
-      standardError,
-      low,
-      high,
-      ratio: Math.exp(estimate),
-      ratioLow: Math.exp(low),
-      ratioHigh: Math.exp(high),
-      degreesOfFreedom,
-    };
-  });
+  const estimate = fit.coefficients[j]!;
+  const standardError = Math.sqrt(Math.max(0, covariance[j * k + j]!));
+  const contrast = Float64Array.from({ length: k }, (_, other) => (other === j ? 1 : 0));
+  const degreesOfFreedom = options.degreesOfFreedom?.(contrast) ?? Number.POSITIVE_INFINITY;
+  const half = halfWidth(standardError, options.level ?? 0.95, degreesOfFreedom);
+  const [low, high] = [estimate - half, estimate + half];
+  return {
+    name: fit.design.coefficients[j]!.name,
+    ...{ estimate, standardError, low, high, degreesOfFreedom },
+    ...{ ratio: Math.exp(estimate), ratioLow: Math.exp(low), ratioHigh: Math.exp(high) },
+  };
 }
 
 /** Half width of a two-sided t interval; Infinity without degrees of freedom, when the data say nothing about the error. */
