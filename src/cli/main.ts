@@ -1,54 +1,41 @@
 import { Command, CommanderError } from "commander";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
-import { registerAgreement } from "./agreement.ts";
-import { registerCard } from "./card.ts";
-import { registerCheck } from "./check.ts";
-import { registerDemo } from "./demo.ts";
-import { registerExplain } from "./explain.ts";
-import { registerPhones } from "./phones.ts";
-import { registerRates } from "./rates.ts";
-import { registerRatios } from "./ratios.ts";
-import { registerReport } from "./report.ts";
-import { registerRules } from "./rules.ts";
-import { registerRun } from "./run.ts";
-import { registerSample } from "./sample.ts";
-import { registerServe } from "./serve.ts";
-import { registerWords } from "./words.ts";
+import { commands } from "./commands.ts";
 
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
 const wrongUse = 2;
 
-/** The command line with all its commands. */
-export function commandLine(): Command {
+/** The command line. Commands that are not `wanted` are only listed: loading all of them would make every start slow. */
+export async function commandLine(wanted: (name: string) => boolean = () => true): Promise<Command> {
+  const takes = new Map(commands.map((command) => [command.name, command.takes]));
   const program = new Command("morascope")
     .description(
       "Measures the vowels and consonants of Japanese speech datasets and says what they show: devoicing by environment, long against short, doubled against single.",
     )
     .version(software.version)
     .showHelpAfterError("Use --help to see what is understood.")
+    .configureHelp({
+      subcommandTerm: (command) => [command.name(), takes.get(command.name()) ?? "[command]"].join(" "),
+    })
     .exitOverride();
-  registerDemo(program);
-  registerCheck(program);
-  registerRun(program);
-  registerPhones(program);
-  registerRates(program);
-  registerRatios(program);
-  registerExplain(program);
-  registerRules(program);
-  registerWords(program);
-  registerAgreement(program);
-  registerSample(program);
-  registerCard(program);
-  registerReport(program);
-  registerServe(program);
+  for (const { name, summary, load } of commands)
+    if (wanted(name)) (await load())(program);
+    else program.command(name).summary(summary);
   for (const command of program.commands) command.exitOverride();
   return program;
 }
 
+/** The command that is called, or asked about. */
+function calledCommand(argv: readonly string[]): string | undefined {
+  const [first, second] = argv.slice(2).filter((word) => !word.startsWith("-"));
+  return first === "help" ? second : first;
+}
+
 /** Runs one command line (as in `process.argv`) and sets the exit code. */
 export async function main(argv: readonly string[]): Promise<void> {
-  const program = commandLine();
+  const called = calledCommand(argv);
+  const program = await commandLine((name) => name === called);
   process.stdout.on("error", endQuietly);
   try {
     await program.parseAsync(argv as string[]);

@@ -1,7 +1,8 @@
 #!/usr/bin/env node
-// Starts the TypeScript sources: Node 20 cannot read them by itself.
-import { register } from "tsx/esm/api";
+import { compiledProgram } from "./program.js";
 
-register();
-const { main } = await import("./main.ts");
+const compiled = await compiledProgram("src/cli/main.ts");
+if (compiled === null) (await import("tsx/esm/api")).register();
+else process.setSourceMapsEnabled(true);
+const { main } = await import(compiled ?? "./main.ts");
 await main(process.argv);

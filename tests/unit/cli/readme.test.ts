@@ -9,7 +9,7 @@ import { resultFiles } from "../../../src/storage/resultsFolder.ts";
 const root = join(import.meta.dirname, "../../..");
 const readme = readFileSync(join(root, "README.md"), "utf8");
 const developers = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
-const commands = commandLine().commands;
+const { commands } = await commandLine();
 
 describe("README.md", () => {
   test("shows every command at work, but for the demo that npm start runs", () => {
