@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { seedHelps } from "./alignment/adaptModel.ts";
 import { alignedIntervals } from "./alignment/alignedIntervals.ts";
 import { type Alignment, alignUtterance } from "./alignment/alignUtterance.ts";
 import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
@@ -7,24 +8,21 @@ import {
   type BoundaryCalibration,
   calibrateBoundaries,
 } from "./alignment/calibrateBoundaries.ts";
-import { chooseTrainingSample } from "./alignment/chooseTrainingSample.ts";
 import type { Features } from "./alignment/features.ts";
 import { makePhoneGraph } from "./alignment/graph.ts";
 import type { Interval } from "./alignment/interval.ts";
 import { defaultMatchLimits, judgeMatches } from "./alignment/judgeMatches.ts";
-import type { AcousticModel } from "./alignment/model.ts";
 import { type ReadingParts, readingParts, type SpokenReading } from "./alignment/readingParts.ts";
-import { parseModel, serialiseModel } from "./alignment/serialiseModel.ts";
-import { trainModel } from "./alignment/trainModel.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
-import { type Heard, hear, recordingProblem, report } from "./hearDataset.ts";
+import { hear, recordingProblem, report } from "./hearDataset.ts";
+import { learnModel } from "./learnModel.ts";
 import { alignmentNote, littleToLearnFrom, recordingTooShortFor, textDiffers } from "./messages/hearing.ts";
 import type { UtteranceReading } from "./phonology/readUtterance.ts";
 import type { OnProgress } from "./progress.ts";
 import type { ReadResult } from "./readUtterances.ts";
-import { type Normalisation, normalisationFrom } from "./signals/normalise.ts";
-import { ContentCache, contentKey } from "./storage/contentCache.ts";
+import { normalisationFrom } from "./signals/normalise.ts";
+import { ContentCache } from "./storage/contentCache.ts";
 import { DiskList } from "./storage/diskList.ts";
 import type { ReadRecording } from "./storage/openRecording.ts";
 
@@ -102,7 +100,7 @@ export async function alignDataset(
     };
     const spokenMs = heard.reduce((sum, { durationMs }) => sum + durationMs, 0);
     if (spokenMs < littleSpeechMs) problems.push(littleSpeech(dataset.card, spokenMs));
-    const model = await learn(id, heard, features, partsOf, normalisations, options);
+    const model = await learnModel(id, heard, features, partsOf, normalisations, options);
 
     const aligned = new Map<number, number>();
     for (const [i, { place, features: at, speaker }] of heard.entries()) {
@@ -118,7 +116,10 @@ export async function alignDataset(
     const calibration = calibrate(aligned, alignments, handLabelled);
     for (const place of handLabelled.keys()) aligned.delete(place);
     return {
-      labelSet: labelSetCard(aligned.size, alignmentNote(heard, calibration?.boundaries ?? null)),
+      labelSet: labelSetCard(
+        aligned.size,
+        alignmentNote(spokenMs, seedHelps(spokenMs), calibration?.boundaries ?? null),
+      ),
       alignedAt: (place) => {
         const at = aligned.get(place);
         if (at === undefined) return null;
@@ -135,42 +136,6 @@ export async function alignDataset(
     close();
     throw error;
   }
-}
-
-async function learn(
-  id: string,
-  heard: readonly Heard[],
-  features: DiskList<Features>,
-  partsOf: (place: number) => ReadingParts,
-  normalisations: ReadonlyMap<string, Normalisation>,
-  { seed, cache: folder, onProgress }: AlignOptions,
-) {
-  await report(onProgress, `Learning the sounds of ${id}`, 0, 1, "step");
-  const sample = chooseTrainingSample(heard, { seed }).map((i) => heard[i]!);
-  const cache = new ContentCache(folder);
-  const parts = sample.map(({ place }) => JSON.stringify(partsOf(place).parts));
-  const everyone = heard.map(({ key, speaker }) => `${speaker} ${key}`);
-  const key = contentKey("model", ...sample.map((one) => one.key), ...parts, ...everyone);
-  const kept = cache.get<string>(key);
-  const model =
-    kept === null ? train(sample, features, partsOf, normalisations) : parseModel(kept, "the cached model");
-  if (kept === null) cache.set(key, serialiseModel(model));
-  await report(onProgress, `Learning the sounds of ${id}`, 1, 1, "step");
-  return model;
-}
-
-function train(
-  sample: readonly Heard[],
-  features: DiskList<Features>,
-  partsOf: (place: number) => ReadingParts,
-  normalisations: ReadonlyMap<string, Normalisation>,
-): AcousticModel {
-  const corpus = sample.map(({ place, features: at, speaker }) => ({
-    features: features.get(at),
-    graph: makePhoneGraph(partsOf(place).parts),
-    normalisation: normalisations.get(speaker)!,
-  }));
-  return trainModel(corpus).model;
 }
 
 /** Among fewer recordings than this the middle and its spread are too unsure to call one an outlier. */
@@ -205,7 +170,7 @@ function mismatches(
 const littleSpeechMs = 120_000;
 
 function littleSpeech({ id }: DatasetCard, spokenMs: number): Problem {
-  const wording = littleToLearnFrom(spokenMs / 1000, littleSpeechMs / 1000);
+  const wording = littleToLearnFrom(spokenMs / 1000, littleSpeechMs / 1000, seedHelps(spokenMs));
   return { dataset: id, utterance: null, file: "", line: null, ...wording, excluded: false };
 }
 

@@ -9,7 +9,6 @@ import { type Inventory, takeInventory } from "./inventory.ts";
 import type { AcousticModel } from "./model.ts";
 import { compileNetwork } from "./network.ts";
 import { observationDims, observe } from "./observations.ts";
-import { seededStart } from "./seededStart.ts";
 import { splitMixtures } from "./splitMixtures.ts";
 import { addToComponent, estimateBank } from "./statistics.ts";
 import { type Collected, emptyCollection, knownState, type Prepared, trainingPass } from "./trainingPass.ts";
@@ -23,8 +22,6 @@ export interface TrainingUtterance {
 }
 
 export interface TrainingOptions {
-  /** Model of other speech that finds the sounds for the first time, instead of the broad classes. */
-  readonly seedModel?: AcousticModel;
   /** Shifts the first means at random by this many standard deviations, to see how far results hang on the start. */
   readonly jitter?: number;
   /** Seed of that jitter. The same corpus and options give the same model to the last bit. Default 1. */
@@ -50,7 +47,7 @@ const varianceFloor = 0.05;
  */
 export function trainModel(corpus: readonly TrainingUtterance[], options: TrainingOptions = {}): Training {
   if (corpus.length === 0) throw new RangeError("training needs at least one utterance");
-  const { seedModel, jitter = 0, seed = 1 } = options;
+  const { jitter = 0, seed = 1 } = options;
   const prepared: Prepared[] = corpus.map(({ features, graph, normalisation }) => ({
     network: compileNetwork(graph),
     x: observe(features, normalisation),
@@ -59,7 +56,7 @@ export function trainModel(corpus: readonly TrainingUtterance[], options: Traini
   const inventory = takeInventory(corpus.map(({ graph }) => graph));
   const { mean, variance } = overall(prepared);
   const floor = variance.map((v) => varianceFloor * v);
-  const first = firstPass(corpus, prepared, inventory, seedModel ?? null);
+  const first = firstPass(corpus, prepared, inventory);
   let bank = estimateBank(oneEach(inventory), first.statistics, floor, alike(inventory, mean, variance));
   let frames = meanFrames(first);
   let last: Pick<Collected, "occupancy" | "visits"> = first;
@@ -79,12 +76,11 @@ export function trainModel(corpus: readonly TrainingUtterance[], options: Traini
   return { model: { ...model, closureFrames: closureDurations(model, prepared) }, likelihoods, skipped };
 }
 
-/** Statistics of the first guess, one Gaussian a state; by broad classes where the seed is of no help. */
+/** Statistics of the first guess, one Gaussian a state. */
 function firstPass(
   corpus: readonly TrainingUtterance[],
   prepared: readonly Prepared[],
   inventory: Inventory,
-  seed: AcousticModel | null,
 ) {
   const collected = emptyCollection(inventory, inventory.states, observationDims);
   corpus.forEach(({ features }, i) => {
@@ -97,7 +93,7 @@ function firstPass(
       passed.add(s);
       addToComponent(collected.statistics, state, probability, x, t * observationDims);
     };
-    if (seed === null || !seededStart(seed, network, x, visit)) flatStart(features, network, visit);
+    flatStart(features, network, visit);
   });
   return collected;
 }

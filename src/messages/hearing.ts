@@ -32,19 +32,27 @@ export function textDiffers(
 }
 
 /** A dataset with so little speech that its boundaries are less sure. */
-export function littleToLearnFrom(foundSec: number, wantedSec: number): Wording {
+export function littleToLearnFrom(foundSec: number, wantedSec: number, seeded: boolean): Wording {
   return {
     rule: "little-speech-to-learn-from",
-    message: tooLittleSpeech(foundSec, wantedSec, "The sounds were learnt from what there is."),
+    message: tooLittleSpeech(
+      foundSec,
+      wantedSec,
+      seeded
+        ? "The sounds were taken from the project’s own synthetic voices and fitted to what there is."
+        : "The sounds were learnt from what there is.",
+    ),
     wayOut:
       "Add recordings of the same kind. Until then look at each boundary's confidence, and cite no duration from so little.",
   };
 }
 
 /** What a dataset's card says of boundaries that were found here. */
-export function alignmentNote(heard: readonly { durationMs: number }[], calibratedOn: number | null): string {
-  const minutes = heard.reduce((sum, { durationMs }) => sum + durationMs, 0) / 60_000;
-  const learnt = `Boundaries were placed by this project's aligner, which learnt the sounds from these recordings themselves (${minutes.toFixed(1)} minutes).`;
+export function alignmentNote(spokenMs: number, seeded: boolean, calibratedOn: number | null): string {
+  const minutes = (spokenMs / 60_000).toFixed(1);
+  const learnt = seeded
+    ? `Boundaries were placed by this project's aligner, which fitted the sounds of its own synthetic voices to these recordings (${minutes} minutes: too few to learn from alone).`
+    : `Boundaries were placed by this project's aligner, which learnt the sounds from these recordings themselves (${minutes} minutes).`;
   if (calibratedOn === null) return learnt;
   return `${learnt} Their usual distance from ${calibratedOn.toLocaleString("en")} boundaries placed by hand was taken off.`;
 }

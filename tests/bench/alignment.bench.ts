@@ -7,12 +7,15 @@
  * ICASSP), both for English.
  */
 import { join } from "node:path";
+import { adaptModel } from "../../src/alignment/adaptModel.ts";
 import type { Alignment } from "../../src/alignment/alignUtterance.ts";
 import type { BoundaryError } from "../../src/alignment/boundaryErrors.ts";
 import { applyCalibration, calibrateBoundaries } from "../../src/alignment/calibrateBoundaries.ts";
 import { extractFeatures } from "../../src/alignment/features.ts";
+import { parseModel } from "../../src/alignment/serialiseModel.ts";
 import { summariseErrors } from "../../src/alignment/summariseErrors.ts";
-import { align, errorsOf, train } from "./alignment/alignMaterial.ts";
+import { loadSeedModel, seedModelFile } from "../../src/storage/loadSeedModel.ts";
+import { align, corpusOf, errorsOf, train } from "./alignment/alignMaterial.ts";
 import { byKinds, classes } from "./alignment/classes.ts";
 import { durationRatios } from "./alignment/durationRatios.ts";
 import { loadSamples } from "./alignment/loadSamples.ts";
@@ -175,11 +178,9 @@ if (vowels) {
   const { errors } = run(vowels);
   target("hand-placed boundaries within 20 ms, trained on itself", within(errors, "all", 20), 60);
 }
-if (vowels && clean) {
-  const { errors } = errorsOf(
-    vowels.items,
-    align(vowels, train(vowels, { seedModel: train(clean).model }).model),
-  );
-  target("hand-placed boundaries within 20 ms, synthetic seed re-estimated", within(errors, "all", 20), 70);
+if (vowels) {
+  const model = adaptModel(parseModel(loadSeedModel(), seedModelFile), corpusOf(vowels));
+  const { errors } = errorsOf(vowels.items, align(vowels, model!));
+  target("hand-placed boundaries within 20 ms, the seed fitted to them", within(errors, "all", 20), 70);
 }
 console.log(`\n${failures.length === 0 ? "All targets met." : `Missed: ${failures.join("; ")}`}`);

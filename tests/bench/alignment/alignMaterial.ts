@@ -3,7 +3,12 @@ import { type BoundaryError, boundaryErrors } from "../../../src/alignment/bound
 import { makePhoneGraph, type PhoneGraph } from "../../../src/alignment/graph.ts";
 import type { AcousticModel } from "../../../src/alignment/model.ts";
 import { speakerNormalisation } from "../../../src/alignment/observations.ts";
-import { type Training, type TrainingOptions, trainModel } from "../../../src/alignment/trainModel.ts";
+import {
+  type Training,
+  type TrainingOptions,
+  type TrainingUtterance,
+  trainModel,
+} from "../../../src/alignment/trainModel.ts";
 import type { Normalisation } from "../../../src/signals/normalise.ts";
 import type { Item, Material } from "./material.ts";
 
@@ -22,16 +27,17 @@ export function graphOf(item: Item, material: Pick<Material, "edgePauses">): Pho
   return makePhoneGraph(item.parts, { edgePauses: material.edgePauses });
 }
 
-export function train(material: Material, options: TrainingOptions = {}): Training {
+export function corpusOf(material: Material): TrainingUtterance[] {
   const normalisations = normalisationsOf(material.items);
-  return trainModel(
-    material.items.map((item) => ({
-      features: item.features,
-      graph: graphOf(item, material),
-      normalisation: normalisations.get(item.speaker)!,
-    })),
-    options,
-  );
+  return material.items.map((item) => ({
+    features: item.features,
+    graph: graphOf(item, material),
+    normalisation: normalisations.get(item.speaker)!,
+  }));
+}
+
+export function train(material: Material, options: TrainingOptions = {}): Training {
+  return trainModel(corpusOf(material), options);
 }
 
 /** Alignments in the order of the items; null where there is none. */

@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { adaptModel } from "../../../src/alignment/adaptModel.ts";
 import type { Alignment } from "../../../src/alignment/alignUtterance.ts";
+import { parseModel } from "../../../src/alignment/serialiseModel.ts";
 import { summariseErrors } from "../../../src/alignment/summariseErrors.ts";
-import { align, errorsOf, train } from "../../bench/alignment/alignMaterial.ts";
+import { loadSeedModel, seedModelFile } from "../../../src/storage/loadSeedModel.ts";
+import { align, corpusOf, errorsOf, train } from "../../bench/alignment/alignMaterial.ts";
 import { classes } from "../../bench/alignment/classes.ts";
-import type { Material } from "../../bench/alignment/material.ts";
+import { type Material, splitAt } from "../../bench/alignment/material.ts";
 import { readSentences, readVowelSequences } from "../../bench/alignment/readMaterial.ts";
 import { stability } from "../../bench/alignment/stability.ts";
 import { catchSwapped } from "../../bench/alignment/swapTranscripts.ts";
@@ -56,5 +59,18 @@ describe.skipIf(sentences === null)("read-sentences", () => {
 describe.skipIf(vowels === null)("vowel-sequences", () => {
   test("have 70 % of their hand-placed boundaries within 20 ms", () => {
     expect(summariseErrors(judged(vowels!).errors).within20).toBeGreaterThanOrEqual(70);
+  });
+  test("keep 70 % with the seed fitted to them, and from forty seconds gain from it", () => {
+    const seed = parseModel(loadSeedModel(), seedModelFile);
+    const shares = (material: Material) => {
+      const within = (model: Parameters<typeof align>[1]) =>
+        summariseErrors(errorsOf(material.items, align(material, model)).errors);
+      return { alone: within(train(material).model), seeded: within(adaptModel(seed, corpusOf(material))!) };
+    };
+    expect(shares(vowels!).seeded.within20).toBeGreaterThanOrEqual(70);
+    const [part] = splitAt(vowels!, 40);
+    const { alone, seeded } = shares(part);
+    expect(seeded.within20).toBeGreaterThan(alone.within20 + 10);
+    expect(seeded.within50).toBeGreaterThanOrEqual(95);
   });
 });
