@@ -118,6 +118,7 @@ export async function alignDataset(
     return {
       labelSet: labelSetCard(
         aligned.size,
+        heard.some(({ place }) => accentIsPredicted(readingAt(results, place))) ? "predicted" : null,
         alignmentNote(spokenMs, seedHelps(spokenMs), calibration?.boundaries ?? null),
       ),
       alignedAt: (place) => {
@@ -126,8 +127,9 @@ export async function alignDataset(
         const found = alignments.get(at);
         const alignment = calibration === null ? found : applyCalibration(found, calibration);
         const spoken = partsOf(place).resolve(alignment.phones.map(({ source }) => source));
-        const { accentOfMora } = readingAt(results, place);
-        return { intervals: alignedIntervals(alignment, spoken, accentOfMora), morae: spoken.morae };
+        const { accentOfMora, morae } = readingAt(results, place);
+        const accents = spoken.morae.length === morae.length ? accentOfMora : null; // another reading was spoken
+        return { intervals: alignedIntervals(alignment, spoken, accents), morae: spoken.morae };
       },
       problems,
       close,
@@ -196,7 +198,15 @@ function readingAt(results: DiskList<ReadResult>, place: number): UtteranceReadi
   return results.get(place).read.reading!;
 }
 
-function labelSetCard(utterances: number, note: string): LabelSetCard {
+function accentIsPredicted({ from, accentOfMora }: UtteranceReading): boolean {
+  return from === "predicted" && accentOfMora !== null;
+}
+
+function labelSetCard(
+  utterances: number,
+  accentBasis: LabelSetCard["accentBasis"],
+  note: string,
+): LabelSetCard {
   return {
     id: alignedSetId,
     format: "start-end-phone",
@@ -206,7 +216,7 @@ function labelSetCard(utterances: number, note: string): LabelSetCard {
     timeFloorMs: null,
     devoicingBasis: null,
     lengthFrom: "reading",
-    accentBasis: null,
+    accentBasis,
     note,
   };
 }

@@ -1,5 +1,6 @@
 import { readAccent } from "./accent.ts";
 import { kanaToMorae, type Mora } from "./kana.ts";
+import { lexiconAccents } from "./lexiconAccents.ts";
 import type { ReadWord, TextReading } from "./readingTypes.ts";
 import { wordOfMora as wordsOf } from "./words.ts";
 
@@ -60,7 +61,13 @@ export function readUtterance(
   if (unread.length > 0 || morae.length === 0)
     return { reading: null, wordOfMora: null, words: [], unread: unread.map((stretch) => stretch.text) };
   return {
-    reading: { kana, morae, accentOfMora: null, from: "predicted", choices: choicesOf(words) },
+    reading: {
+      kana,
+      morae,
+      accentOfMora: lexiconAccents(words, morae.length),
+      from: "predicted",
+      choices: choicesOf(words),
+    },
     wordOfMora: wordsOf(words, morae),
     words,
     unread: [],
