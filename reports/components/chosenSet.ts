@@ -1,5 +1,5 @@
 import type { Choice, ChoiceOption, Choices } from "./choices.ts";
-import type { Corpus, CorpusSet } from "./corpus.ts";
+import type { CorpusSet, Sets } from "./corpus.ts";
 
 export const any: ChoiceOption = { value: "any", label: "any" };
 
@@ -7,7 +7,7 @@ export function one(name: string, label: string, options: readonly ChoiceOption[
   return { name, label, kind: "one", options, initial };
 }
 
-export function setChoice({ sets }: Corpus, initial: string): Choice {
+export function setChoice({ sets }: Sets, initial: string): Choice {
   return one(
     "set",
     "Dataset and labels",
@@ -16,7 +16,7 @@ export function setChoice({ sets }: Corpus, initial: string): Choice {
   );
 }
 
-export function chosenSet({ sets }: Corpus, key: string): CorpusSet {
+export function chosenSet({ sets }: Sets, key: string): CorpusSet {
   return sets.find((set) => set.key === key) ?? sets[0]!;
 }
 

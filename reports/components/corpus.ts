@@ -15,13 +15,22 @@ export interface CorpusSet {
   readonly labels: LabelSetCard;
 }
 
-/** What every page computes with. */
-export interface Corpus {
-  readonly cells: Cells;
+/** The sets a page can choose from. */
+export interface Sets {
   readonly sets: readonly CorpusSet[];
-  readonly bands: readonly ReferenceBand[];
   /** Confidence level of every interval, 0 to 1: that of the run. */
   readonly level: number;
+}
+
+/** What the pages compute with that cut the corpus. */
+export interface Corpus extends Sets {
+  readonly cells: Cells;
+  readonly bands: readonly ReferenceBand[];
+}
+
+/** What a page shows that needs no cells, `data` as `pageData.ts` wrote it. */
+export interface PageData<T> extends Sets {
+  readonly data: T;
 }
 
 interface Site {
@@ -30,7 +39,8 @@ interface Site {
   readonly level: number;
 }
 
-function setsOf(cards: readonly DatasetCard[]): CorpusSet[] {
+/** The label sets of some datasets, in their order. */
+export function setsOf(cards: readonly DatasetCard[]): CorpusSet[] {
   return cards.flatMap((card) =>
     card.labelSets.map((labels) => ({
       key: `${card.id}/${labels.id}`,
@@ -51,6 +61,24 @@ export async function loadCorpus(files: {
   const [bytes, site] = await Promise.all([files.cells, files.site]);
   const { datasets, bands, level } = site as Site;
   return { cells: await readCells(bytes), sets: setsOf(datasets), bands, level };
+}
+
+/** Loads the sets and one file of the site. */
+export async function loadPage<T>(files: {
+  readonly site: Promise<unknown>;
+  readonly data: Promise<unknown>;
+}): Promise<PageData<T>> {
+  const [site, data] = await Promise.all([files.site, files.data]);
+  const { datasets, level } = site as Site;
+  return { sets: setsOf(datasets), level, data: data as T };
+}
+
+/** What belongs to the chosen set among entries of several. */
+export function ofSet<T extends { readonly dataset: string; readonly labelSet: string }>(
+  entries: readonly T[],
+  { dataset, labelSet }: CorpusSet,
+): T | undefined {
+  return entries.find((entry) => entry.dataset === dataset && entry.labelSet === labelSet);
 }
 
 /** Labels of a column that occur in a set, in the column's order. */

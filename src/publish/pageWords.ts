@@ -6,10 +6,17 @@ import { markJapanese } from "./markJapanese.ts";
 export function pageWords(): Record<string, Html> {
   const { timing, vowelSpace, colouring, whatMatters } = interfaceText();
   const pages = { timing, "vowel-space": vowelSpace, colouring, "what-matters": whatMatters };
-  return Object.fromEntries(
-    Object.entries(pages).flatMap(([file, { title, lead }]) => [
+  const headings: Record<string, string> = {
+    "timing-choices": timing.choices,
+    "timing-growth": timing.growth.heading,
+    "timing-twins": timing.twins.heading,
+    "timing-rhythm": timing.rhythm.heading,
+  };
+  return Object.fromEntries([
+    ...Object.entries(pages).flatMap(([file, { title, lead }]) => [
       [`${file}-title`, html`${title}`],
       [`${file}-lead`, html`<p class="lead">${markJapanese(lead)}</p>`],
     ]),
-  );
+    ...Object.entries(headings).map(([name, text]) => [name, html`${text}`]),
+  ]);
 }

@@ -8,8 +8,10 @@ import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { fillTemplate } from "./fillTemplate.ts";
 import { html } from "./html.ts";
+import { writePageData } from "./pageData.ts";
 import { pageWords } from "./pageWords.ts";
 import { readAgreement } from "./readAgreement.ts";
+import { readExplanations } from "./readExplanations.ts";
 import type { Run } from "./readResults.ts";
 import { readVerdicts } from "./readVerdicts.ts";
 import { readReferenceBands } from "./referenceBands.ts";
@@ -56,6 +58,8 @@ export async function writeSiteSource({
   }
   const data = path.join(root, "data");
   await mkdir(data, { recursive: true });
+  const explanations = await readExplanations(results);
+  await writePageData(results, { explanations, level: run.parameters.level, data });
   await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
   await writeFile(

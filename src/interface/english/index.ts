@@ -5,6 +5,7 @@
 import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
 import { figure } from "./figure.ts";
+import { figures } from "./figures.ts";
 import { navigation } from "./navigation.ts";
 import { pages } from "./pages.ts";
 import { timing } from "./timing.ts";
@@ -15,6 +16,7 @@ export const english = {
   cite,
   colouring,
   figure,
+  figures,
   navigation,
   pages,
   timing,

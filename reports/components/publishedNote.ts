@@ -1,0 +1,32 @@
+import { interfaceText } from "../../src/interface/interfaceText.ts";
+import { element } from "./element.ts";
+
+interface Work {
+  readonly language: string;
+  readonly speakers: string;
+  readonly citation: string;
+  readonly url: string | null;
+  readonly marks: readonly ("read" | "read-secondary" | "memory")[];
+}
+
+/** Works whose values stand in a picture, each with how far it was seen; folded away. */
+export function publishedNote(works: readonly Work[]): HTMLElement | null {
+  if (works.length === 0) return null;
+  const words = interfaceText().figures;
+  const items = works.map(({ language, speakers, citation, url, marks }) => {
+    const seen = [...new Set(marks)].map((mark) => words.seen[mark]).join("; ");
+    return element(
+      "li",
+      {},
+      `${language}, ${speakers}: ${citation}. `,
+      url !== null && element("a", { href: url, rel: "external" }, words.address),
+      ` (${seen})`,
+    );
+  });
+  return element(
+    "details",
+    { class: "method-note" },
+    element("summary", {}, words.sources),
+    element("ul", {}, ...items),
+  );
+}
