@@ -1,9 +1,10 @@
+import { noSpeakerWithBoth } from "../messages/explain.ts";
 import { coefficientRow } from "../statistics/models/coefficientTable.ts";
 import { designMatrix } from "../statistics/models/designMatrix.ts";
 import { fitLinear } from "../statistics/models/fitLinear.ts";
 import { fitMixedLinear } from "../statistics/models/fitMixedLinear.ts";
 import type { CategoricalColumn } from "../statistics/models/term.ts";
-import { clusteredErrors, type Groupings, interceptsOf } from "./explain/clusterings.ts";
+import { clusteredErrors, type Groupings, groupCount, interceptsOf } from "./explain/clusterings.ts";
 import { type Bounded, finite } from "./explain/explanation.ts";
 
 /** A difference in Hz. */
@@ -13,9 +14,10 @@ export interface Difference extends Bounded {
 }
 
 /**
- * Second level of `side` minus the first in `values`, each speaker compared with itself (a mean of their own each),
- * errors clustered by speaker, by word and by both, the widest counting. Beside it the mixed model (REML), which
- * assumes the same difference for every speaker.
+ * Second level of `side` minus the first in `values`, each speaker compared with itself, errors clustered by speaker, by
+ * word and by both, the widest counting. Beside it the mixed model (REML), which assumes the same difference for every
+ * speaker. Speakers' means are taken out beforehand, which gives the same difference as a coefficient for every speaker
+ * (Frisch R. & Waugh F. V. (1933) Econometrica 1:387–401) at a cost that does not grow with their number.
  */
 export function colouringDifference(
   side: CategoricalColumn,
@@ -26,21 +28,48 @@ export function colouringDifference(
   const { speakers, items } = groupings;
   const columns = { side, speaker: speakers, [items.unit]: items.column };
   const known = [items.unit, "speaker"];
-  const within = designMatrix(columns, [{ column: "side" }, { column: "speaker" }], { known });
+  const whole = designMatrix(columns, [{ column: "side" }], { known });
+  if (whole.status !== "ok") return { reason: whole.reason };
+  const { rows, notices } = whole.design;
+  if (whole.design.coefficients.length < 2) return { reason: notices.join(" ") };
+  const second = Float64Array.from(side.codes, (code) => (side.labels[code] === side.labels[1] ? 1 : 0));
+  const own = { second: withoutMeans(second, speakers, rows), values: withoutMeans(values, speakers, rows) };
+  if (own.second.every((value) => Number.isNaN(value) || Math.abs(value) < 1e-9))
+    return { reason: noSpeakerWithBoth() };
+  const within = designMatrix({ second: own.second }, [{ column: "second" }], { intercept: false });
   if (within.status !== "ok") return { reason: within.reason };
-  const plain = fitLinear(within.design, values);
+  const plain = fitLinear(within.design, own.values);
   if (plain.status !== "ok") return { reason: plain.reason };
-  const place = within.design.coefficients.findIndex(({ parts }) => parts[0]?.column === "side");
   const errors = clusteredErrors(plain.fit, groupings);
   if (errors.status !== "ok") return { reason: errors.reason };
-  if (place < 0) return { reason: within.design.notices.join(" ") };
+  const met = groupCount(speakers, rows);
+  const spent = rows.length / Math.max(1, rows.length - met);
   const widest = errors.fit.covariances
-    .map((one) => coefficientRow(plain.fit, one.covariance, place, { ...one, level }))
+    .map(({ covariance, degreesOfFreedom }) =>
+      coefficientRow(plain.fit, Float64Array.of(covariance[0]! * spent), 0, { degreesOfFreedom, level }),
+    )
     .reduce((best, row) => (row.high - row.low > best.high - best.low ? row : best));
   return {
     difference: { ...bounds(widest), mixed: mixedDifference(columns, known, values, groupings, level) },
     notices: errors.notices,
   };
+}
+
+/** Values less their speaker's mean over `rows`; NaN elsewhere. */
+function withoutMeans(
+  values: Float64Array,
+  { codes, labels }: CategoricalColumn,
+  rows: Uint32Array,
+): Float64Array {
+  const sums = new Float64Array(labels.length);
+  const counts = new Float64Array(labels.length);
+  for (const row of rows) {
+    sums[codes[row]!]! += values[row]!;
+    counts[codes[row]!]!++;
+  }
+  const left = new Float64Array(values.length).fill(Number.NaN);
+  for (const row of rows) left[row] = values[row]! - sums[codes[row]!]! / counts[codes[row]!]!;
+  return left;
 }
 
 function mixedDifference(

@@ -123,6 +123,9 @@ export const noColouringEvidence = () =>
 export const tooFewColoured = (i: number, u: number, least: number) =>
   `${count(i)} before /i/ and ${count(u)} before /u/, where ${least} of each are needed to compare.`;
 
+export const noSpeakerWithBoth = () =>
+  "No speaker has the consonant before both vowels, so that nobody can be compared with themselves.";
+
 export const onlyTwoConsonants = () =>
   "Only /k/ and /sh/ stand before both vowels as the same sound; after other consonants there is no pair to compare (Whang J. (2018) JASA 143:1159–1172).";
 
