@@ -15,8 +15,14 @@ export interface SetOptions {
   readonly seed: number;
 }
 
-export interface ChosenSet {
-  readonly chosen: readonly Candidate[];
+/** What of a candidate decides whether it is taken into a set. */
+export type Choosable = Pick<
+  Candidate,
+  "environment" | "c1" | "c2" | "chances" | "ratios" | "heardSpeakers" | "evidenceSpeakers" | "score"
+> & { readonly words: readonly { readonly sound: string; readonly sources: readonly string[] }[] };
+
+export interface ChosenSet<T extends Choosable = Candidate> {
+  readonly chosen: readonly T[];
   /** Indices in `chosen` of those to keep away from practice. */
   readonly heldOut: ReadonlySet<number>;
   /** Environments of eligible candidates that the set does not reach. */
@@ -31,7 +37,7 @@ const usedAgain = 0.15;
 const jitter = 0.03;
 
 /** Targets without an estimate (ん) rest on no speakers, and are kept unless words must be heard. */
-export function isEligible(candidate: Candidate, { minSpeakers, heardOnly, listOnly }: SetOptions): boolean {
+export function isEligible(candidate: Choosable, { minSpeakers, heardOnly, listOnly }: SetOptions): boolean {
   if (listOnly && !candidate.words.every(({ sources }) => sources.includes("list"))) return false;
   const speakers = heardOnly
     ? candidate.heardSpeakers
@@ -44,21 +50,21 @@ export function isEligible(candidate: Candidate, { minSpeakers, heardOnly, listO
  * A set by greedy cover: each step takes the candidate that brings most, a new environment first, then a good score and
  * sounds before and after (C1, C2) that are not yet used. No word comes twice. The same seed gives the same set.
  */
-export function chooseSet(candidates: readonly Candidate[], options: SetOptions): ChosenSet {
+export function chooseSet<T extends Choosable>(candidates: readonly T[], options: SetOptions): ChosenSet<T> {
   const random = seededRandom(options.seed);
   const pool = candidates
     .filter((candidate) => isEligible(candidate, options))
-    .map((candidate): Ranked => ({ candidate, worth: candidate.score + jitter * random.uniform() }));
+    .map((candidate): Ranked<T> => ({ candidate, worth: candidate.score + jitter * random.uniform() }));
   const groups = likeGroups(pool);
   const environments = new Set(groups.map(([{ candidate }]) => candidate.environment));
   const covered = new Set<string>();
   const used = { c1: new Map<string, number>(), c2: new Map<string, number>() };
   const sounds = new Set<string>();
-  const chosen: Candidate[] = [];
+  const chosen: T[] = [];
   const times = (side: "c1" | "c2", phone: string) => used[side].get(phone) ?? 0;
-  const isUsed = ({ candidate }: Ranked) => candidate.words.some(({ sound }) => sounds.has(sound));
+  const isUsed = ({ candidate }: Ranked<T>) => candidate.words.some(({ sound }) => sounds.has(sound));
   while (chosen.length < options.size) {
-    let best: Candidate | null = null;
+    let best: T | null = null;
     let most = Number.NEGATIVE_INFINITY;
     for (const group of groups) {
       while (group.length > 0 && isUsed(group[0]!)) group.shift();
@@ -84,14 +90,14 @@ export function chooseSet(candidates: readonly Candidate[], options: SetOptions)
   };
 }
 
-interface Ranked {
-  readonly candidate: Candidate;
+interface Ranked<T> {
+  readonly candidate: T;
   readonly worth: number;
 }
 
 /** Candidates of one environment and the same sounds around: only the best of each group can be next. Best first. */
-function likeGroups(pool: readonly Ranked[]): [Ranked, ...Ranked[]][] {
-  const groups = new Map<string, [Ranked, ...Ranked[]]>();
+function likeGroups<T extends Choosable>(pool: readonly Ranked<T>[]): [Ranked<T>, ...Ranked<T>[]][] {
+  const groups = new Map<string, [Ranked<T>, ...Ranked<T>[]]>();
   for (const one of pool) {
     const { environment, c1, c2 } = one.candidate;
     const key = `${environment}|${c1}|${c2}`;
@@ -104,7 +110,7 @@ function likeGroups(pool: readonly Ranked[]): [Ranked, ...Ranked[]][] {
 }
 
 /** Indices kept for a test, of environments that stay in practice where there are such; never all of them. */
-function holdOut(chosen: readonly Candidate[], share: number, seed: number): Set<number> {
+function holdOut(chosen: readonly Choosable[], share: number, seed: number): Set<number> {
   const random = seededRandom(seed + 1);
   const wanted = Math.min(Math.floor(chosen.length * share), chosen.length - 1);
   const left = new Map<string, number>();

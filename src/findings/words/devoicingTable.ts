@@ -35,7 +35,8 @@ export interface DevoicingTable {
   readonly chances: Readonly<Record<string, Chance>>;
 }
 
-const nothing: Chance = {
+/** Nothing is known. */
+export const unknownChance: Chance = {
   ...{ estimate: null, low: null, high: null },
   ...{ tokens: 0, devoiced: 0, speakers: 0, how: "unknown" },
 };
@@ -82,7 +83,7 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
 
 /** The chance of one vowel. */
 export function chanceOf(table: DevoicingTable, surroundings: Surroundings): Chance {
-  return table.chances[environmentOf(surroundings)] ?? nothing;
+  return table.chances[environmentOf(surroundings)] ?? unknownChance;
 }
 
 function* allLevels(): Generator<Levels> {
@@ -161,7 +162,7 @@ function accentShares(cells: readonly DevoicingCell[]) {
 }
 
 function shareOf(cells: readonly DevoicingCell[], level: number): Chance {
-  if (cells.length === 0) return nothing;
+  if (cells.length === 0) return unknownChance;
   const speakers = [...groupBy(cells, ({ speaker }) => speaker).values()];
   const sum = (of: "tokens" | "devoiced") =>
     speakers.map((own) => own.reduce((total, cell) => total + cell[of], 0));

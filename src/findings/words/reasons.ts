@@ -46,8 +46,13 @@ export function ratioText({
   return `${what} ${bound === null ? "" : "at least "}${estimate.toFixed(2)} times as long (${low.toFixed(2)} to ${high.toFixed(2)}); ${count(tokens, "sound")} of ${count(speakers, "speaker")}, ${basis}`;
 }
 
+/** What of a candidate its reasons tell. */
+type Reasoned = Omit<Candidate, "words" | "focus" | "evidenceSpeakers" | "parts" | "score"> & {
+  readonly words: readonly { readonly sound: string }[];
+};
+
 /** Why this candidate stands where it stands, in short parts. */
-export function reasonsOf(candidate: Candidate, table: DevoicingTable): string[] {
+export function reasonsOf(candidate: Reasoned, table: DevoicingTable): string[] {
   const { chances, ratios, target, c1, c2, heardSpeakers, words } = candidate;
   const first = chances.length === 1 ? heardAs(c1, candidate.environment[0]!) : c1;
   const places = chances.length > 0 ? [`between ${soundName(first)} and ${soundName(c2)}`] : [];

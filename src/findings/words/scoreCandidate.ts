@@ -29,10 +29,6 @@ export function scoreCandidate(candidate: Omit<Candidate, "parts" | "score">, we
 function partsOf(candidate: Omit<Candidate, "parts" | "score">): Record<Part, number | null> {
   const { chances, ratios, words } = candidate;
   const known = chances.filter((chance) => chance.estimate !== null);
-  const sizes = [
-    ...known.map((chance) => sizeOf(chance, candidate.target === "kept-voiced")),
-    ...ratios.map(({ estimate }) => share(Math.log(estimate) / Math.log(fullRatio))),
-  ];
   const certainties = [
     ...known.map(({ low, high }) => share(1 - (high! - low!))),
     ...ratios.map(({ low, high }) => share(1 - Math.log(high / low))),
@@ -40,8 +36,7 @@ function partsOf(candidate: Omit<Candidate, "parts" | "score">): Record<Part, nu
   const tokens = [...known.map((chance) => chance.tokens), ...ratios.map((ratio) => ratio.tokens)];
   const longest = Math.max(...words.map(({ sound }) => sound.length));
   return {
-    // A pair is only as good as its weaker side.
-    contrast: sizes.length === 0 ? null : Math.min(...sizes),
+    contrast: contrastOf(candidate),
     certainty: mean(certainties),
     evidence:
       tokens.length === 0
@@ -53,6 +48,21 @@ function partsOf(candidate: Omit<Candidate, "parts" | "score">): Record<Part, nu
     short: share((manyMorae - longest) / (manyMorae - fewMorae)),
     clean: share(1 - candidate.confounds.reduce((sum, name) => sum + confounds[name].cost, 0)),
   };
+}
+
+/** Expected size of a contrast from 0 to 1; null where nothing is known. A pair is only as good as its weaker side. */
+export function contrastOf({
+  target,
+  chances,
+  ratios,
+}: Pick<Candidate, "target" | "chances" | "ratios">): number | null {
+  const sizes = [
+    ...chances
+      .filter((chance) => chance.estimate !== null)
+      .map((chance) => sizeOf(chance, target === "kept-voiced")),
+    ...ratios.map(({ estimate }) => share(Math.log(estimate) / Math.log(fullRatio))),
+  ];
+  return sizes.length === 0 ? null : Math.min(...sizes);
 }
 
 /** The rarest word's: half by the dictionary's cost, half for being known from a second source (corpus, list, accents). */

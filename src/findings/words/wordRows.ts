@@ -1,5 +1,17 @@
-import type { DrillWord } from "./describe.ts";
-import type { DrillWords } from "./drillWords.ts";
+import type { DrillItem, DrillWord } from "./describe.ts";
+import type { Target } from "./targets.ts";
+
+/** What of an item tables and handouts show. */
+export type ShownItem = Omit<DrillItem, "parts">;
+
+/** Sets to show: the drill words of the terminal, or what a reader picked. */
+export interface ShownSets {
+  readonly sets: readonly {
+    readonly target: Target;
+    readonly title: string;
+    readonly items: readonly (ShownItem & { readonly heldOut: boolean })[];
+  }[];
+}
 
 /** Columns of the table that spreadsheets get. */
 export const wordRowColumns = [
@@ -10,7 +22,7 @@ export const wordRowColumns = [
 export type WordRow = Readonly<Record<(typeof wordRowColumns)[number], string | number>>;
 
 /** One row a word, pair or triplet of the sets; the words of a pair stand in one field, parted by a slash. */
-export function wordRows({ sets }: DrillWords): WordRow[] {
+export function wordRows({ sets }: ShownSets): WordRow[] {
   return sets.flatMap(({ target, items }) =>
     items.map((item, at) => {
       const each = (text: (word: DrillWord) => string) => item.words.map(text).join(" / ");
