@@ -33,7 +33,7 @@ const places = [
  * @returns {Promise<string | null>}
  */
 export async function compiledProgram(entry, where = { root, places }) {
-  const name = `program-${sourceKey(where.root)}`;
+  const name = `program-${sourceKey(where.root, entry)}`;
   const file = basename(entry).replace(/\.ts$/, ".js");
   for (const place of where.places) {
     const folder = join(place, name);
@@ -55,9 +55,9 @@ export async function compiledProgram(entry, where = { root, places }) {
   return null;
 }
 
-/** Changes with every byte of `src`, with the dependencies and with Node. */
-function sourceKey(from) {
-  const hash = createHash("sha256").update(`${from}\n${process.versions.node}\n`);
+/** Changes with the entry, with every byte of `src`, with the dependencies and with Node. */
+function sourceKey(from, entry) {
+  const hash = createHash("sha256").update(`${from}\n${entry}\n${process.versions.node}\n`);
   const files = readdirSync(join(from, "src"), { recursive: true, withFileTypes: true })
     .filter((one) => one.isFile() && /\.(ts|json)$/.test(one.name))
     .map((one) => join(one.parentPath ?? one.path, one.name))
@@ -70,7 +70,7 @@ function sourceKey(from) {
 /** Compiles into a folder of its own and renames it: another start sees the whole program or none. */
 async function compile(entry, from, folder) {
   const partial = `${folder}.${process.pid}.tmp`;
-  const before = sourceKey(from);
+  const before = sourceKey(from, entry);
   mkdirSync(partial, { recursive: true });
   try {
     const { build } = await import("esbuild");
@@ -87,7 +87,7 @@ async function compile(entry, from, folder) {
       logLevel: "silent",
       plugins: [asInPlace(from)],
     });
-    if (sourceKey(from) !== before) throw new Error("a source file changed while it was compiled");
+    if (sourceKey(from, entry) !== before) throw new Error("a source file changed while it was compiled");
     try {
       renameSync(partial, folder);
     } catch (error) {
