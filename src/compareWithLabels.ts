@@ -39,6 +39,9 @@ export interface AgreementReport extends Agreement {
     readonly synthetic: boolean;
     readonly timeBasis: Basis;
     readonly marksBasis: Basis | null;
+    /** Whether it is known how times and marks came about; absent (made by an older version): taken as known. */
+    readonly timesStated?: boolean;
+    readonly marksStated?: boolean;
   };
   /** Ids without a counterpart, and label files that could not be read, with the reason. */
   readonly withoutLabels: readonly string[];
@@ -84,7 +87,7 @@ function compare(
   reference: Reference,
   folder: string,
 ): Omit<AgreementReport, "dataset" | "labelSet" | "resultsCreatedAt"> {
-  const { name, synthetic, timeBasis, marksBasis, utterances } = reference;
+  const { name, synthetic, timeBasis, marksBasis, timesStated, marksStated, utterances } = reference;
   if (utterances.length === 0) throw new UserError(messages.noReferenceLabels(folder));
   const counterparts = matchUtterances(own, utterances);
   if (counterparts.size === 0)
@@ -106,7 +109,10 @@ function compare(
     );
   return {
     ...result,
-    reference: { name, labelSet: reference.labelSet, synthetic, timeBasis, marksBasis },
+    reference: {
+      ...{ name, labelSet: reference.labelSet, synthetic },
+      ...{ timeBasis, marksBasis, timesStated, marksStated },
+    },
     withoutLabels: own.filter((utterance) => !counterparts.has(utterance)).map(idOf),
     withoutResults: utterances.filter((utterance) => !used.has(utterance)).map(idOf),
     unreadable,

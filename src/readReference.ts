@@ -25,6 +25,9 @@ export interface Reference {
   readonly timeBasis: Basis;
   /** Null when the label set marks no vowel. */
   readonly marksBasis: Basis | null;
+  /** Whether anybody, folder or user, says how times and marks came about; else the bases are assumed. */
+  readonly timesStated: boolean;
+  readonly marksStated: boolean;
   readonly utterances: readonly ReferenceUtterance[];
   /** The labels of one utterance, or what is wrong with its file. */
   readonly labelsOf: (utterance: ReferenceUtterance) => readonly ReferenceLabel[] | LabelProblem;
@@ -58,6 +61,8 @@ function referenceIn({ card, utterances, tree }: OpenDataset, options: Reference
     labelSet: set.id,
     timeBasis: options.timeBasis ?? set.timeBasis,
     marksBasis,
+    timesStated: options.timeBasis !== null || set.timesUnstated !== true,
+    marksStated: options.marksBasis !== null || set.marksUnstated !== true,
     utterances: utterances.flatMap(({ id, labels }) =>
       labels.filter(({ labelSet }) => labelSet === set.id).map(({ path }) => ({ id, path })),
     ),

@@ -17,11 +17,11 @@ export function agreementText(report: AgreementReport): string {
   const { dataset, labelSet, reference, boundaries, devoicing } = report;
   const parts = [
     `${dataset}, label set ${labelSet}, against ${reference.name}, label set ${reference.labelSet}: ${report.utterances.compared} recordings.`,
-    `${messages.boundariesAgainst(boundaries.basis)}\n${boundaryTable(boundaries)}`,
+    `${messages.boundariesAgainst(boundaries.basis, reference.timesStated)}\n${boundaryTable(boundaries)}`,
     pausesLine(report),
     devoicing.n === 0
       ? messages.marksAgainst(null)
-      : `${messages.marksAgainst(devoicing.basis)}\n${devoicingTable(devoicing)}`,
+      : `${messages.marksAgainst(devoicing.basis, reference.marksStated)}\n${devoicingTable(devoicing)}`,
     `Duration ratios over the same sounds\n${ratioTable(report)}`,
     [messages.anchorsIntro, ...messages.anchors.map(anchorLine)].join("\n"),
   ];

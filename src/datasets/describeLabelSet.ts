@@ -17,10 +17,12 @@ export function describeLabelSet(
   const facts = { ...known, ...set.facts };
   const grid =
     facts.timeGridMs === undefined || facts.timeFloorMs === undefined ? sampleGrid(set, tree) : null;
+  const timesUnstated = facts.timeBasis === undefined;
+  const marksUnstated = facts.devoicingBasis === undefined && set.marksDevoicing;
   const notes = [facts.note, grid?.note].filter((note) => note !== undefined);
-  if (facts.timeBasis === undefined)
+  if (timesUnstated)
     notes.push("How the times came about is not stated; they are treated as placed by an aligner.");
-  if (facts.devoicingBasis === undefined && set.marksDevoicing)
+  if (marksUnstated)
     notes.push(
       "Where the marks of devoiced vowels come from is not stated; they are treated as predicted by a rule.",
     );
@@ -29,6 +31,8 @@ export function describeLabelSet(
     format: set.format,
     utterances: set.paths.size,
     timeBasis: facts.timeBasis ?? "aligned",
+    ...(timesUnstated && { timesUnstated }),
+    ...(marksUnstated && { marksUnstated }),
     timeGridMs: facts.timeGridMs === undefined ? grid!.gridMs : facts.timeGridMs,
     timeFloorMs: facts.timeFloorMs === undefined ? grid!.floorMs : facts.timeFloorMs,
     devoicingBasis:

@@ -21,6 +21,9 @@ export interface LabelSetCard {
   readonly utterances: number;
   /** How the boundaries came about. */
   readonly timeBasis: Basis;
+  /** True where the dataset does not say how its boundaries, or its marks, came about and a basis was assumed. */
+  readonly timesUnstated?: true;
+  readonly marksUnstated?: true;
   /** Step of the time grid in ms, null when the times are on no grid. */
   readonly timeGridMs: number | null;
   /** Shortest duration the aligner can give, in ms; null when there is none. */

@@ -42,13 +42,17 @@ export function nothingComparable(recordings: number): string {
 }
 
 /** Heading of the boundary figures: who placed the reference decides what they may be called. */
-export function boundariesAgainst(basis: string): string {
+export function boundariesAgainst(basis: string, stated = true): string {
+  if (!stated)
+    return "Boundaries: agreement with labels whose origin is not stated; this is no accuracy unless a person placed them (say so with --placed-by)";
   return basis === "annotated"
     ? "Boundaries against labels placed by a person, or known to the maker of the speech"
     : "Boundaries: agreement with another aligner, which errs too; this is no accuracy";
 }
 
-export function marksAgainst(basis: string | null): string {
+export function marksAgainst(basis: string | null, stated = true): string {
+  if (basis !== null && !stated)
+    return "Devoicing of short /i, u/ against marks whose origin is not stated: agreement, no accuracy of the decision unless a person heard them (say so with --marked-by)";
   if (basis === "annotated")
     return "Devoicing of short /i, u/ against marks by a person, or known to the maker of the speech";
   if (basis === "predicted")

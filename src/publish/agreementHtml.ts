@@ -46,7 +46,7 @@ function markRow([name, of]: readonly [string, Shares]): Html {
   return html`<tr><th scope="row">${name}</th>${numbers([...counts, percent(of.accuracy), kappa])}</tr>`;
 }
 
-function boundariesHtml({ boundaries }: ShownAgreement): Html {
+function boundariesHtml({ boundaries, reference }: ShownAgreement): Html {
   const { byClass, basis } = boundaries;
   const classes = Object.entries(byClass).flatMap(([name, of]) =>
     of === undefined ? [] : [[name, of] as const],
@@ -56,10 +56,10 @@ function boundariesHtml({ boundaries }: ShownAgreement): Html {
   const published = anchors.map(
     ({ value, what, source }) => html`<li><strong>${value}</strong> ${what}. <small>${source}.</small></li>`,
   );
-  return html`${table("agreement-boundaries", title, boundariesAgainst(basis), boundaryHead, rows)}<p class="method-note">${boundaryRemark}</p><p>${anchorsIntro}</p><ul>${published}</ul>`;
+  return html`${table("agreement-boundaries", title, boundariesAgainst(basis, reference.timesStated), boundaryHead, rows)}<p class="method-note">${boundaryRemark}</p><p>${anchorsIntro}</p><ul>${published}</ul>`;
 }
 
-function marksHtml({ devoicing }: ShownAgreement): Html {
+function marksHtml({ devoicing, reference }: ShownAgreement): Html {
   const { marks: title, markHead, markRemark } = agreementWords;
   if (devoicing.n === 0) return html`<h3>${title}</h3><p>${marksAgainst(null)}.</p>`;
   const { expected, elsewhere, aeo } = devoicing.byPlace;
@@ -69,7 +69,7 @@ function marksHtml({ devoicing }: ShownAgreement): Html {
     [agreementWords.elsewhere, elsewhere],
     [agreementWords.nonHigh, aeo],
   ] as const;
-  return html`${table("agreement-devoicing", title, marksAgainst(devoicing.basis), markHead, rows.map(markRow))}<p class="method-note">${markRemark}</p>`;
+  return html`${table("agreement-devoicing", title, marksAgainst(devoicing.basis, reference.marksStated), markHead, rows.map(markRow))}<p class="method-note">${markRemark}</p>`;
 }
 
 /** The last comparison of these results with labels of somebody else, published figures beside it; or that there is none. */

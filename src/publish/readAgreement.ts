@@ -28,7 +28,10 @@ const agreement = v.object({
   resultsCreatedAt: v.nullable(v.string()),
   dataset: v.string(),
   labelSet: v.string(),
-  reference: v.object({ name: v.string(), labelSet: v.string(), synthetic: v.boolean() }),
+  reference: v.object({
+    ...{ name: v.string(), labelSet: v.string(), synthetic: v.boolean() },
+    ...{ timesStated: v.optional(v.boolean()), marksStated: v.optional(v.boolean()) },
+  }),
   boundaries: v.object({
     ...boundary.entries,
     basis,

@@ -86,14 +86,19 @@ describe("morascope agreement", () => {
     expect([boundaries.within10, boundaries.within20]).toEqual([0, 1]);
   });
 
-  test("calls labels of unknown origin agreement with an aligner and their marks predicted, until told better", async () => {
+  test("says of labels whose origin is not stated that it is not, until told", async () => {
     const folder = labelFolder((line) => line);
     const careful = await report("--labels", folder);
     expect([careful.boundaries.basis, careful.devoicing.basis]).toEqual(["aligned", "predicted"]);
     const { out } = await runCommand(registerAgreement, "agreement", results, "--labels", folder);
-    expect(out).toContain(messages.boundariesAgainst("aligned"));
-    expect(out).toContain(messages.marksAgainst("predicted"));
+    expect(out).toContain(messages.boundariesAgainst("aligned", false));
+    expect(out).toContain(messages.marksAgainst("predicted", false));
+    expect(out.match(/origin is not stated/g)).toHaveLength(2);
     expect(out).not.toContain("│ accuracy");
+    const who = ["--placed-by", "aligner", "--marked-by", "rule"];
+    const known = await runCommand(registerAgreement, "agreement", results, "--labels", folder, ...who);
+    expect(known.out).toContain(messages.boundariesAgainst("aligned"));
+    expect(known.out).toContain(messages.marksAgainst("predicted"));
     const told = await report("--labels", folder, "--placed-by", "person", "--marked-by", "person");
     expect([told.boundaries.basis, told.devoicing.basis]).toEqual(["annotated", "annotated"]);
     expect(told.devoicing.n).toBeGreaterThan(20);
