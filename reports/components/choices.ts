@@ -13,6 +13,20 @@ export interface Choice {
   readonly initial: string;
 }
 
+/** A choice as it stands, in words. */
+export interface ChosenWords {
+  readonly name: string;
+  readonly label: string;
+  readonly value: string;
+}
+
+const onPage: Choices[] = [];
+
+/** All choices of the page, in the order they were made. */
+export function pageChoices(): readonly Choices[] {
+  return onPage;
+}
+
 type Values = Readonly<Record<string, string>>;
 
 function valid(choice: Choice, value: string | undefined): string {
@@ -36,6 +50,7 @@ export class Choices {
 
   constructor(define: (values: Values) => readonly Choice[]) {
     this.#define = define;
+    onPage.push(this);
     this.#take(Object.fromEntries(new URLSearchParams(location.search)));
     addEventListener("popstate", () => {
       this.#take(Object.fromEntries(new URLSearchParams(location.search)));
@@ -53,6 +68,17 @@ export class Choices {
 
   several(name: string): string[] {
     return this.get(name).split(",").filter(Boolean);
+  }
+
+  /** What is chosen, in the words of the form. */
+  get words(): ChosenWords[] {
+    const words = this.#list.map(({ name, label, options }) => {
+      const chosen = this.get(name);
+      const values = options.filter(({ value }) => value === chosen || chosen.split(",").includes(value));
+      const value = options.length === 0 ? chosen : values.map((option) => option.label).join(", ");
+      return { name, label, value };
+    });
+    return words.filter(({ value }) => value !== "");
   }
 
   get isInitial(): boolean {

@@ -1,8 +1,12 @@
 import type { Basis } from "../../src/findings/sentences/basis.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { element } from "./element.ts";
+import { citation } from "./keep/citation.ts";
+import { numbersIn } from "./keep/keptNumbers.ts";
+import { tools } from "./keep/tools.ts";
 
 export interface FigureParts {
-  /** Stable from build to build; also the name of the CSV file. */
+  /** Stable from build to build; also the name of the files it is saved as. */
   readonly id: string;
   /** What the picture shows, as a sentence. */
   readonly finding: string;
@@ -16,6 +20,12 @@ export interface FigureParts {
   readonly numbers: HTMLElement | null;
   /** Where comparison values in the picture come from. */
   readonly note?: HTMLElement | null;
+  /** What was counted, in words; default: what the page's choices say. */
+  readonly filter?: string;
+  /** `dataset/labelSet` keys the numbers belong to; default: the chosen one, or all of the page. */
+  readonly sets?: readonly string[];
+  /** A drawing to save in place of a picture that is none, e.g. of a table. */
+  readonly drawing?: () => Element;
 }
 
 function basisList({ counts, warnings }: Basis, remarks: readonly string[]): HTMLElement | null {
@@ -30,16 +40,27 @@ function methodNote({ method }: Basis): HTMLElement | null {
   return element(
     "details",
     { class: "method-note" },
-    element("summary", {}, "How it was computed"),
+    element("summary", {}, interfaceText().figure.how),
     element("p", {}, method),
   );
 }
 
 const none: Basis = { counts: "", method: null, warnings: [] };
 
-/** A picture with its finding above, how it was reached below, and its numbers folded away. */
+/**
+ * A picture with its finding above, how it was reached below, its numbers folded away, and the means to keep and cite
+ * it as it is shown.
+ */
 export function figure(parts: FigureParts): HTMLElement {
   const { id, finding, question, picture, basis = none, remarks = [], numbers, note = null } = parts;
+  const status = element("p", { class: "kept", role: "status" });
+  const say = (text: string) => status.replaceChildren(text);
+  const kept = {
+    ...{ id, finding, question, filter: parts.filter, sets: parts.sets, drawing: parts.drawing },
+    basis: [basis.counts, ...basis.warnings].filter(Boolean).join(" "),
+    picture: picture instanceof Element ? picture : null,
+    numbers: numbersIn(numbers),
+  };
   return element(
     "figure",
     { class: "figure", id, "aria-labelledby": `${id}-finding` },
@@ -51,6 +72,8 @@ export function figure(parts: FigureParts): HTMLElement {
     ),
     picture,
     basisList(basis, remarks),
-    element("div", { class: "notes" }, note, methodNote(basis), numbers),
+    element("div", { class: "notes" }, note, methodNote(basis), numbers, citation(kept, say)),
+    tools(kept, say),
+    status,
   );
 }

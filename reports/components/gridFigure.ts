@@ -8,6 +8,7 @@ import { devoicingFilter } from "./devoicingChoices.ts";
 import { element } from "./element.ts";
 import { environmentGrid, type GridCell, gridLegend } from "./environmentGrid.ts";
 import { figure } from "./figure.ts";
+import { gridDrawing } from "./gridDrawing.ts";
 import { live } from "./live.ts";
 import { numbersTable } from "./numbersTable.ts";
 import { rateColumns } from "./rateColumns.ts";
@@ -55,6 +56,7 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       question: "Between which sounds is the vowel devoiced?",
       finding,
       picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
+      drawing: () => gridDrawing(cells, present("before"), present("after")),
       remarks: cells.length === 0 ? [] : [figureWords.gridRemark],
       numbers:
         cells.length === 0

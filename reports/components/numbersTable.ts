@@ -1,5 +1,6 @@
-import { table } from "arquero";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { element } from "./element.ts";
+import { rememberNumbers } from "./keep/keptNumbers.ts";
 
 export interface NumbersColumn<T> {
   /** Heading, with the unit where there is one; also the column's name in the CSV file. */
@@ -7,12 +8,6 @@ export interface NumbersColumn<T> {
   readonly value: (row: T) => string | number | null;
   /** As shown; default: the value itself. */
   readonly show?: (row: T) => string;
-}
-
-function download(name: string, csv: string): void {
-  const url = URL.createObjectURL(new Blob(["\ufeff", csv], { type: "text/csv;charset=utf-8" }));
-  element("a", { href: url, download: `${name}.csv` }).click();
-  setTimeout(() => URL.revokeObjectURL(url), 1000);
 }
 
 function cell<T>(row: T, { value, show }: NumbersColumn<T>, first: boolean): HTMLElement {
@@ -36,34 +31,33 @@ function grid<T>(rows: readonly T[], columns: readonly NumbersColumn<T>[]): HTML
 }
 
 /**
- * The numbers behind a picture, folded away: a table to read and a CSV file, at full precision, to keep.
- * The table is made when it is unfolded, so that a redraw stays quick.
+ * The numbers behind a picture, folded away: a table to read, made when it is unfolded, so that a redraw stays quick.
+ * The frame of the figure hands them out at full precision.
  */
 export function numbersTable<T>(
   name: string,
   rows: readonly T[],
   columns: readonly NumbersColumn<T>[],
 ): HTMLElement {
-  const csv = () =>
-    table(Object.fromEntries(columns.map((column) => [column.name, rows.map(column.value)]))).toCSV();
+  const words = interfaceText().figure;
   const place = element("div", {
     class: "scroll",
     role: "region",
-    "aria-label": "Numbers behind this picture",
+    "aria-label": words.numbersBehind,
     tabindex: 0,
   });
   const toggle = (event: Event) => {
     if ((event.target as HTMLDetailsElement).open) place.replaceChildren(grid(rows, columns));
   };
-  return element(
+  const folded = element(
     "details",
     { class: "numbers", toggle },
-    element("summary", { "data-key": `${name}-numbers` }, "Numbers"),
+    element("summary", { "data-key": `${name}-numbers` }, words.numbers),
     place,
-    element(
-      "button",
-      { type: "button", class: "tool", "data-key": `${name}-csv`, click: () => download(name, csv()) },
-      "Save the numbers (CSV)",
-    ),
   );
+  rememberNumbers(folded, () => ({
+    header: columns.map((column) => column.name),
+    rows: rows.map((row) => columns.map((column) => column.value(row))),
+  }));
+  return folded;
 }

@@ -48,7 +48,7 @@ export function checkStyle(css: string): string[] {
 export function checkPage(html: string): string[] {
   const faults: string[] = [];
   for (const match of html.matchAll(/<script\b([^>]*)>([\s\S]*?)<\/script>/g)) {
-    if (!/\bsrc=/.test(match[1]!)) faults.push(...checkScript(match[2]!));
+    if (!/\bsrc=|\btype="application\/json"/.test(match[1]!)) faults.push(...checkScript(match[2]!));
   }
   for (const match of html.matchAll(/<style\b[^>]*>([\s\S]*?)<\/style>/g))
     faults.push(...checkStyle(match[1]!));

@@ -1,5 +1,6 @@
 import { interfaceText } from "../interface/interfaceText.ts";
 import { careNotice, pageDescriptions, pageNames } from "../messages/pages.ts";
+import { provenanceScript } from "./cite/provenance.ts";
 import { type Html, html } from "./html.ts";
 import { navigationHtml } from "./navigationHtml.ts";
 import type { Run } from "./readResults.ts";
@@ -70,7 +71,7 @@ export function siteConfig({ root, output, run }: { root: string; output: string
     title: "Morascope",
     style: "style/site.css",
     globalStylesheets: [],
-    head: `<link rel="icon" href="${icon}">`,
+    head: `<link rel="icon" href="${icon}">${provenanceScript(run)}`,
     header: ({ path }: { path: string }) => header(run, path).markup,
     footer: footer(run).markup,
     pages: [],

@@ -15,6 +15,7 @@ export const figure = {
   saved: (name: string) => `Saved as ${name}.`,
   linkCopied: "Link to this picture copied.",
   notDrawn: "The browser could not draw the picture as PNG; SVG works.",
+  gridKey: "Colour and large number: % devoiced. Square: the larger, the surer. Small number: vowels.",
 
   /** Columns that say where the numbers of a file come from. */
   columns: {

@@ -131,3 +131,10 @@ export function siteItems(provenance: Provenance, address: string | null = null)
     softwareItem(provenance),
   ];
 }
+
+/** Entries as a CSL-JSON file; dates on one line. */
+export function cslJson(items: readonly CslItem[]): string {
+  const dates = /\[\s+\[\s+([\d,\s]+?)\s+\]\s+\]/g;
+  const json = JSON.stringify(items, null, 2);
+  return `${json.replace(dates, (_, parts: string) => `[[${parts.replace(/\s+/g, " ")}]]`)}\n`;
+}
