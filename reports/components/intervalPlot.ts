@@ -23,6 +23,8 @@ export interface IntervalPlotOptions {
   /** Published values to compare with, drawn behind. */
   readonly band?: { readonly low: number; readonly high: number } | null;
   readonly format: (value: number) => string;
+  /** Where nothing would be different: drawn as a line. */
+  readonly rule?: number;
 }
 
 /** Estimates as dots on a common scale, each with its interval as a line; one row a name. */
@@ -30,7 +32,7 @@ export function intervalPlot(
   rows: readonly IntervalRow[],
   options: IntervalPlotOptions,
 ): SVGElement | HTMLElement {
-  const { widthPx, label, domain, alternative, band, format } = options;
+  const { widthPx, label, domain, alternative, band, format, rule } = options;
   const narrow = widthPx < 520;
   const known = rows.filter((row) => row.estimate !== null);
   const fade = (row: IntervalRow) => (row.thin ? 0.35 : 1);
@@ -50,6 +52,7 @@ export function intervalPlot(
       band
         ? Plot.rectX([band], { x1: "low", x2: "high", fill: "var(--wash-edge)", fillOpacity: 0.28 })
         : null,
+      rule === undefined ? null : Plot.ruleX([rule], { stroke: "var(--quiet)", strokeWidth: 1.5 }),
       Plot.ruleY(known, {
         ...order,
         x1: "low",

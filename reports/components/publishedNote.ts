@@ -30,3 +30,9 @@ export function publishedNote(works: readonly Work[]): HTMLElement | null {
     element("ul", {}, ...items),
   );
 }
+
+/** `Ramus 1999`: author and year of a citation, short enough for a picture. */
+export function shortWork(citation: string): string {
+  const year = /\((\d{4})\)/.exec(citation)?.[1] ?? "";
+  return `${citation.split(" ", 1)[0]} ${year}`.trim();
+}

@@ -6,7 +6,7 @@ import { element } from "../element.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
-import { publishedNote } from "../publishedNote.ts";
+import { publishedNote, shortWork } from "../publishedNote.ts";
 import { rhythmStrip } from "./rhythmStrip.ts";
 import { chosenTiming, type TimingPage } from "./timingChoices.ts";
 
@@ -22,12 +22,6 @@ function partOf(rhythm: RhythmOfSpeakers, measure: Measure, level: number): stri
   if (mean.low === null || mean.high === null) return [`${name} ${value}`];
   const interval = interfaceText().figures.interval(level, mean.low.toFixed(1), mean.high.toFixed(1));
   return [words.part(name, value, interval)];
-}
-
-/** `Ramus 1999`: author and year of a citation, short enough for a picture. */
-function shortWork(citation: string): string {
-  const year = /\((\d{4})\)/.exec(citation)?.[1] ?? "";
-  return `${citation.split(" ", 1)[0]} ${year}`.trim();
 }
 
 function strip(

@@ -1,5 +1,6 @@
 /** The page on consonants before devoiced vowels. */
 export const colouring = {
+  choices: "What to look at",
   title: "Does a whispered vowel leave its colour on the consonant?",
   description:
     "Spectral centre of gravity of consonants before devoiced /i/ and devoiced /u/, with the difference, its interval and each speaker.",

@@ -1,5 +1,6 @@
 /** The page on regression models. */
 export const whatMatters = {
+  choices: "What to look at",
   title: "What matters, when all is weighed together?",
   description:
     "What decides devoicing and vowel duration with everything else held equal: odds ratios, percentage points, and how much lies in speakers and words.",

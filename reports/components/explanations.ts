@@ -1,0 +1,10 @@
+/** What the pages of single tokens import. */
+export { growthFigure } from "./timing/growthFigure.ts";
+export { rhythmFigure } from "./timing/rhythmFigure.ts";
+export { stepsFigure } from "./timing/stepsFigure.ts";
+export { timingChoices } from "./timing/timingChoices.ts";
+export { twinFigure } from "./timing/twinFigure.ts";
+export { chartFigure } from "./vowels/chartFigure.ts";
+export { publishedFigure } from "./vowels/publishedFigure.ts";
+export { shiftFigure } from "./vowels/shiftFigure.ts";
+export { vowelChoices } from "./vowels/vowelChoices.ts";
