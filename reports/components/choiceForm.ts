@@ -42,6 +42,30 @@ function severalOf(choices: Choices, choice: Choice): HTMLElement {
   );
 }
 
+function typed(choices: Choices, { name, label, kind }: Choice): HTMLElement {
+  const change = (event: Event) => choices.set({ [name]: (event.target as HTMLInputElement).value });
+  const type = kind === "number" ? { type: "text", inputmode: "decimal" } : { type: "search" };
+  return element(
+    "label",
+    { class: "choice" },
+    element("span", {}, label),
+    element("input", {
+      ...type,
+      name,
+      value: choices.get(name),
+      autocomplete: "off",
+      spellcheck: "false",
+      change,
+    }),
+  );
+}
+
+/** The control of one choice. */
+export function choiceField(choices: Choices, choice: Choice): HTMLElement {
+  if (choice.kind === "one") return oneOf(choices, choice);
+  return choice.kind === "several" ? severalOf(choices, choice) : typed(choices, choice);
+}
+
 function fill(form: HTMLFormElement, choices: Choices): void {
   const focused = document.activeElement as HTMLInputElement | null;
   const held =
@@ -51,12 +75,7 @@ function fill(form: HTMLFormElement, choices: Choices): void {
     { type: "button", class: "reset", disabled: choices.isInitial, click: () => choices.reset() },
     "Reset",
   );
-  form.replaceChildren(
-    ...choices.list.map((choice) =>
-      choice.kind === "one" ? oneOf(choices, choice) : severalOf(choices, choice),
-    ),
-    reset,
-  );
+  form.replaceChildren(...choices.list.map((choice) => choiceField(choices, choice)), reset);
   if (held === null) return;
   const same = [...form.querySelectorAll<HTMLInputElement>(`[name="${CSS.escape(held.name)}"]`)];
   (same.find((field) => field.type !== "checkbox" || field.value === held.value) ?? reset).focus();

@@ -7,11 +7,14 @@ export interface ChoiceOption {
 export interface Choice {
   readonly name: string;
   readonly label: string;
-  /** `several` joins its values with commas, in the order of the options. */
-  readonly kind: "one" | "several";
+  /** `several` joins its values with commas, in the order of the options; `text` and `number` are typed and have no options. */
+  readonly kind: "one" | "several" | "text" | "number";
   readonly options: readonly ChoiceOption[];
   readonly initial: string;
 }
+
+/** Enough for any word and any token; more in an address is a mistake. */
+const longestText = 200;
 
 /** A choice as it stands, in words. */
 export interface ChosenWords {
@@ -31,6 +34,9 @@ type Values = Readonly<Record<string, string>>;
 
 function valid(choice: Choice, value: string | undefined): string {
   if (value === undefined) return choice.initial;
+  if (choice.kind === "text") return value.trim().slice(0, longestText);
+  if (choice.kind === "number")
+    return Number.isFinite(Number.parseFloat(value)) ? String(Number.parseFloat(value)) : "";
   const known = choice.options.map((option) => option.value);
   if (choice.kind === "one") return known.includes(value) ? value : choice.initial;
   const wanted = value.split(",");

@@ -6,6 +6,7 @@ export { distributionFigure } from "./distributionFigure.ts";
 export * from "./explanations.ts";
 export { gridFigure } from "./gridFigure.ts";
 export { lengthChoices } from "./lengthChoices.ts";
+export { listenPage } from "./listen/listenPage.ts";
 export { rateFigure } from "./rateFigure.ts";
 export { ratioFigure } from "./ratioFigure.ts";
 export { ruleFilter } from "./ruleFilter.ts";

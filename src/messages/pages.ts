@@ -1,5 +1,6 @@
 import type { DatasetCard, LabelSetCard } from "../datasets/types.ts";
 import { colouring } from "../interface/english/colouring.ts";
+import { listen } from "../interface/english/listen.ts";
 import { pages } from "../interface/english/pages.ts";
 import { timing } from "../interface/english/timing.ts";
 import { vowelSpace } from "../interface/english/vowelSpace.ts";
@@ -15,6 +16,7 @@ export const pageNames = {
   "vowel-space": pages.vowels,
   colouring: pages.colouring,
   "what-matters": pages.whatMatters,
+  listen: pages.listen,
   rules: "Rules",
   datasets: "Datasets",
   method: "Method",
@@ -33,6 +35,7 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
   "vowel-space": vowelSpace.description,
   colouring: colouring.description,
   "what-matters": whatMatters.description,
+  listen: listen.description,
   rules:
     "Which rules of thumb about Japanese sounds the recordings bear out, each with its interval and its exceptions.",
   datasets: "The datasets behind these pages: licence, credits, labels, and what was left out and why.",

@@ -1,4 +1,4 @@
-import { cp, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
@@ -8,6 +8,7 @@ import type { OnProgress } from "../progress.ts";
 import type { AudioFolders } from "./clips.ts";
 import { finishPage } from "./finishPage.ts";
 import { realComplaints } from "./frameworkComplaints.ts";
+import { recordingsFolder } from "./listenClips.ts";
 import { fillNpmCache } from "./npmCache.ts";
 import { refuseForeignFolder, replaceSite } from "./outputFolder.ts";
 import { readFindings, readProblems, readRun } from "./readResults.ts";
@@ -98,7 +99,9 @@ export async function buildSite({
       recursive: true,
       filter: (file) => !/\.observablehq|\/components|\.ts$/.test(path.relative(templates, file)),
     });
-    await writeSiteSource({ root, results: source, run, problems, findings, audio });
+    const recordings = path.join(work, recordingsFolder);
+    await mkdir(recordings);
+    await writeSiteSource({ root, results: source, run, problems, findings, audio, recordings });
     step(2);
     await fillNpmCache(root, run.software.version);
     await stamp(root, new Date(run.createdAt));
@@ -114,6 +117,7 @@ export async function buildSite({
       const page = path.join(built, `${file}.html`);
       await writeFile(page, finishPage(await readFile(page, "utf8"), description));
     }
+    await cp(recordings, path.join(built, recordingsFolder), { recursive: true });
     step(4);
     const faults = await findOutsideRequests(built);
     if (faults.length > 0) throw new Error(siteNotSelfContained(faults));

@@ -73,6 +73,8 @@ async function bundle(name: string, folders: ReadonlyMap<string, string>): Promi
     legalComments: "inline",
     charset: "utf8",
     define: { "process.env.NODE_ENV": '"production"' },
+    // Its module for bundlers has no default export, unlike the one that Node loads.
+    alias: { wavefile: "wavefile/dist/wavefile.js" },
     logLevel: "silent",
     write: false,
     plugins: [shareBundles(name, folders)],

@@ -14,6 +14,7 @@ const places = [
   ["vowel-space", "sounds"],
   ["colouring", "sounds"],
   ["what-matters", "sounds"],
+  ["listen", "sounds"],
   ["rules", "lessons"],
   ["datasets", "sources"],
   ["method", "sources"],

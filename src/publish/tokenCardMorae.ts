@@ -16,7 +16,7 @@ export interface CardInterval {
   readonly voicing: CardVoicing;
 }
 
-/** Morae shown before and after the token's. */
+/** Morae shown before and after the token's unless told otherwise. */
 export const moraeAround = 4;
 
 interface Group {
@@ -25,20 +25,21 @@ interface Group {
 }
 
 /**
- * The token's mora and up to four on either side, not beyond the pauses around them. A geminate's closure is a mora of
+ * The token's mora and up to `around` on either side, not beyond the pauses around them. A geminate's closure is a mora of
  * its own; a long vowel and its mora are drawn as one. `reading`: null where it does not fit the phones.
  */
 export function tokenCardMorae(
   intervals: readonly CardInterval[],
   index: number,
   reading: string | null,
+  around: number = moraeAround,
 ): CardMora[] {
   const groups = groupByMora(intervals, index);
   const at = groups.findIndex((group) => group?.parts.some(({ own }) => own));
   let first = at;
-  while (first > 0 && at - first < moraeAround && groups[first - 1]) first--;
+  while (first > 0 && at - first < around && groups[first - 1]) first--;
   let last = at;
-  while (last < groups.length - 1 && last - at < moraeAround && groups[last + 1]) last++;
+  while (last < groups.length - 1 && last - at < around && groups[last + 1]) last++;
   const kana = reading === null ? null : kanaToMorae(reading).morae.map((mora) => mora.kana);
   const moraAfter = (place: number) =>
     groups.slice(place + 1).find((group) => group !== null)?.mora ?? kana?.length ?? 0;

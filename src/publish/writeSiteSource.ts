@@ -8,6 +8,7 @@ import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { fillTemplate } from "./fillTemplate.ts";
 import { html } from "./html.ts";
+import { writeListenSource } from "./listenSource.ts";
 import { writePageData } from "./pageData.ts";
 import { pageWords } from "./pageWords.ts";
 import { readAgreement } from "./readAgreement.ts";
@@ -26,6 +27,8 @@ export interface SiteSource {
   readonly problems: readonly Problem[];
   readonly findings: readonly Finding[];
   readonly audio: AudioFolders;
+  /** Folder for whole recordings, which are laid beside the built pages. */
+  readonly recordings: string;
 }
 
 /** Fills the pages' fixed parts and lays the data where the pages load it. */
@@ -36,6 +39,7 @@ export async function writeSiteSource({
   problems,
   findings,
   audio,
+  recordings,
 }: SiteSource): Promise<void> {
   const clips = await makeClips(run.datasets, results, audio, root);
   const verdicts = await readVerdicts(results);
@@ -60,6 +64,9 @@ export async function writeSiteSource({
   await mkdir(data, { recursive: true });
   const explanations = await readExplanations(results);
   await writePageData(results, { explanations, level: run.parameters.level, data });
+  await writeListenSource({
+    ...{ cards: run.datasets, results, folders: audio, examples: clips.clips, data, recordings },
+  });
   await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
   await writeFile(

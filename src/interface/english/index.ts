@@ -6,6 +6,7 @@ import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
 import { figure } from "./figure.ts";
 import { figures } from "./figures.ts";
+import { listen } from "./listen.ts";
 import { navigation } from "./navigation.ts";
 import { pages } from "./pages.ts";
 import { timing } from "./timing.ts";
@@ -17,6 +18,7 @@ export const english = {
   colouring,
   figure,
   figures,
+  listen,
   navigation,
   pages,
   timing,

@@ -6,7 +6,8 @@ import type { Clip, DrillWord } from "../../../src/findings/words/describe.ts";
 import type { DrillWords } from "../../../src/findings/words/drillWords.ts";
 import { clipsForbidden } from "../../../src/messages/publish.ts";
 import { clipsLeftOut, clipsNone } from "../../../src/messages/words.ts";
-import { levelled, wordClips, zipFiles } from "../../../src/publish/wordClips.ts";
+import { levelled } from "../../../src/publish/levelled.ts";
+import { wordClips, zipFiles } from "../../../src/publish/wordClips.ts";
 
 const clip = (utterance: string, startMs: number, endMs: number): Clip => ({
   ...{ dataset: "demo", utterance, speaker: utterance.slice(0, 7), startMs, endMs, devoiced: null },
