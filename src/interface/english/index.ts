@@ -7,11 +7,13 @@ import { colouring } from "./colouring.ts";
 import { figure } from "./figure.ts";
 import { figures } from "./figures.ts";
 import { listen } from "./listen.ts";
+import { lookUp } from "./lookUp.ts";
 import { navigation } from "./navigation.ts";
 import { pages } from "./pages.ts";
 import { timing } from "./timing.ts";
 import { vowelSpace } from "./vowelSpace.ts";
 import { whatMatters } from "./whatMatters.ts";
+import { words } from "./words.ts";
 
 export const english = {
   cite,
@@ -19,9 +21,11 @@ export const english = {
   figure,
   figures,
   listen,
+  lookUp,
   navigation,
   pages,
   timing,
   vowelSpace,
   whatMatters,
+  words,
 };

@@ -1,0 +1,151 @@
+import { count, figures } from "./figures.ts";
+
+const space = "\u00a0";
+const many = (n: number, one: string, several = `${one}s`) => `${count(n)} ${n === 1 ? one : several}`;
+
+/** The page of drill words. */
+export const words = {
+  title: "Words to practise with",
+  description:
+    "Drill words and minimal pairs chosen by this corpus’s evidence: filter, hear, pick, and take them along as a table or a handout.",
+  lead: "Words in which a contrast is really there: vowels that most speakers whisper, and pairs that differ in one beat alone. Each stands with what this corpus says about it. Tick the ones you want; your picks stay in the page’s address, so you can send them on.",
+  noWords:
+    "These results hold no drill words. They were made by another version: run the corpus again to add them.",
+
+  filter: "What to practise",
+  target: "To practise",
+  targets: {
+    "devoiced-i": { name: "whispered /i/", example: "キタ", about: "Words whose /i/ most speakers whisper" },
+    "devoiced-u": { name: "whispered /u/", example: "クサ", about: "Words whose /u/ most speakers whisper" },
+    final: {
+      name: "last vowel",
+      example: "です",
+      about: "Words whose last /i/ or /u/ may be whispered before a pause",
+    },
+    "kept-voiced": {
+      name: "kept voiced",
+      example: "ヒフ",
+      about: "Words whose /i/ or /u/ a rule would whisper, but speakers keep voiced",
+    },
+    "vowel-length": {
+      name: "long vowel",
+      example: "ビル・ビール",
+      about: "Pairs that differ in a long vowel",
+    },
+    gemination: { name: "doubled consonant", example: "キテ・キッテ", about: "Pairs that differ in っ" },
+    triplet: {
+      name: "short, っ, long",
+      example: "サト・サット・サート",
+      about: "Triplets: short, doubled consonant, long vowel. Learners hear っ as a long vowel",
+    },
+    "devoiced-pair": {
+      name: "/i/ or /u/, whispered",
+      example: "シカ・シュカ",
+      about: "Pairs told apart only by the trace of a whispered vowel on the consonant before it",
+    },
+    "moraic-nasal": { name: "ん", example: "カナ・カンナ", about: "Pairs that differ in ん" },
+  },
+  any: "any",
+  search: "Find (kana, kanji or romaji)",
+  longest: "Longest word",
+  upTo: (morae: number) => `up to ${morae} morae`,
+  before: "Sound before",
+  after: "Sound after",
+  vowelBefore: "vowel",
+  heardBy: "Said in the corpus by",
+  atLeast: (n: number) => (n === 1 ? "at least one speaker" : `at least ${n} speakers`),
+  accent: "Accent",
+  accents: { known: "known", same: "the same in both words" },
+  order: "In the order of",
+  orders: {
+    score: "all evidence together",
+    contrast: "size of the contrast",
+    heard: "speakers to hear",
+    morae: "length of the word",
+    kana: "kana",
+  },
+  reset: "Reset",
+  shown: (shown: number, listed: number, found: number) =>
+    found > listed
+      ? `${count(shown)} of the ${count(listed)} best are shown; ${count(found)} were found in all.`
+      : `${count(shown)} of ${count(found)} are shown.`,
+  none: "Nothing fits all of this. Take one of the choices back.",
+
+  /** Sets. */
+  setHeading: "A set that covers all environments",
+  setAbout:
+    "Chosen from what the filter leaves: every environment once before any comes twice, then the best evidence. The same number below gives the same set.",
+  size: "How many",
+  seed: "Set number",
+  choose: "Pick this set",
+  another: "Another set",
+  uncovered: (n: number) =>
+    n === 0 ? "Every environment is there." : `${many(n, "environment")} would need a larger set.`,
+
+  /** One candidate. */
+  list: "Words and pairs",
+  pick: (word: string) => `Pick ${word}`,
+  pickShort: "Pick",
+  picked: "Picked",
+  percent: (share: number) => `${Math.round(100 * share)}${space}%`,
+  range: (low: string, high: string) => `${low} to ${high}`,
+  chance: (vowel: string, estimate: string, low: string, high: string) =>
+    `/${vowel}/ whispered in about ${estimate} (${low} to ${high})`,
+  ratio: (sound: string, estimate: string, low: string, high: string, atLeast: boolean) =>
+    `long ${sound} lasts ${atLeast ? "at least " : ""}${estimate} times as long (${low} to ${high})`,
+  anySound: "sounds of all kinds",
+  noEvidence: "This corpus does not tell how large the contrast is.",
+  onlyPredicted: "Chance unknown: the corpus holds only marks that a text rule predicted.",
+  heardSame: (devoiced: number, tokens: number, speakers: number) =>
+    `heard here: ${count(devoiced)} of ${many(tokens, "vowel")} between the same kinds of sounds, ${figures.speakers(speakers)}`,
+  notHeard: (tokens: number, speakers: number) =>
+    `no such vowel heard; put together from ${many(tokens, "vowel")}, ${figures.speakers(speakers)}`,
+  behindRatio: (tokens: number, speakers: number) =>
+    `${many(tokens, "sound")}, ${figures.speakers(speakers)}`,
+  basis: { measured: "measured", annotated: "annotated", aligned: "aligned", predicted: "predicted" },
+  saidBy: (speakers: number, several: boolean) =>
+    speakers === 0
+      ? "not said in the corpus"
+      : `${several ? "all " : ""}said by ${figures.speakers(speakers)}`,
+  sameAccent: "same accent",
+  confounds: {
+    "accent-differs": "the accents differ: pitch gives the words away",
+    "accent-unknown": "accent unknown",
+    "other-devoiceable": "another vowel may be whispered too",
+    "many-homophones": "many words sound like it",
+    "parts-of-speech-differ": "different parts of speech",
+    "not-met": "this very environment was not heard",
+  },
+  alsoWritten: (others: string) => `also ${others}`,
+  accentOf: (accents: readonly number[]) => `accent ${accents.join(" or ")}`,
+  voicedIn: "voiced in",
+  play: (word: string, speaker: string) => `Hear ${word}, ${speaker}`,
+  playAs: { devoiced: "whispered", voiced: "voiced", unknown: "" },
+  cannotPlay: "This recording cannot be played.",
+  beats: (kana: string) => `beats: ${kana}`,
+
+  /** Picks. */
+  picks: "Your picks",
+  noPicks: "Nothing is picked yet. Tick words in the list, or take a whole set.",
+  pickCount: (n: number) => many(n, "pick"),
+  lost: (n: number) =>
+    n === 1
+      ? "One pick of this address is not in the list of these results."
+      : `${n} picks of this address are not in the list of these results.`,
+  drop: (word: string) => `Take ${word} out`,
+  clear: "Take all out",
+  save: "Save",
+  print: "Print",
+  paper: "Paper",
+  copyLink: "Copy link",
+  linkCopied: "Link copied.",
+  linkNotCopied: "The browser does not allow copying here: copy the address of the page.",
+  columns: { word: "Word", romaji: "Romanised", ipa: "IPA", accent: "Accent", meaning: "Meaning" },
+  accentUnknown: "unknown",
+  handout: "Drill words",
+  sheet:
+    "A ring below a vowel (i̥, ɯ̥) marks the likelier pronunciation as whispered: spoken without voice. ː marks a long vowel or a doubled consonant.",
+  sources: "Sources",
+  care: "What a corpus shows of its speakers is no measure of a learner.",
+  silent: "Not everything can be heard",
+};
