@@ -7,6 +7,7 @@ import {
   nothingToMeasure,
   textEmpty,
   textHasMarkup,
+  textTooLong,
 } from "../messages/datasets.ts";
 import { audioDurations } from "./audioDurations.ts";
 import { fittingLabels } from "./fittingLabels.ts";
@@ -18,6 +19,8 @@ const markup = /<\/?[a-z!][^<>]*>|&(?:[a-z]+|#\d+|#x[0-9a-f]+);/i;
 /** Lists round times to a hundredth of a second; a part may end that much after its recording. */
 const partToleranceSec = 0.01;
 const secondsPerHour = 3600;
+/** Longest text or reading of one utterance, in characters: more than ten minutes of speech. */
+const longestText = 5000;
 
 export interface AssembleOptions {
   /** Id of the dataset. */
@@ -68,6 +71,11 @@ export function assembleUtterances(
     }
     const { stem: _, ...rest } = draft;
     const text = draft.text === "" ? null : draft.text;
+    const characters = Math.max(...[text, draft.reading, draft.accentReading].map((one) => one?.length ?? 0));
+    if (characters > longestText) {
+      context.report(textTooLong(draft.id, characters, longestText), draft.file, draft.line, draft.id);
+      continue;
+    }
     if (text !== null && markup.test(text))
       context.report(textHasMarkup(text), draft.file, draft.line, draft.id);
     const speaker = options.speakerOf(draft, labels[0]?.path ?? null);

@@ -98,6 +98,6 @@ function pairAgreement(
 }
 
 function splitNumber(name: string): { prefix: string; number: number } | null {
-  const match = /^(.*?)(\d+)$/.exec(name);
-  return match === null ? null : { prefix: match[1]!, number: Number(match[2]) };
+  const digits = /(?<!\d)\d+$/.exec(name)?.[0];
+  return digits === undefined ? null : { prefix: name.slice(0, -digits.length), number: Number(digits) };
 }

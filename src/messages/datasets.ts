@@ -114,6 +114,13 @@ export const textEmpty = (id: string): DatasetWording => ({
   excluded: true,
 });
 
+export const textTooLong = (id: string, characters: number, most: number): DatasetWording => ({
+  rule: "text-too-long",
+  message: `The text or reading of ${quote(id)} has ${characters.toLocaleString("en")} characters; an utterance may have ${most.toLocaleString("en")}.`,
+  wayOut: "Part the recording into sentences, each with its own line; or look whether a line end is missing.",
+  excluded: true,
+});
+
 export const textHasMarkup = (text: string): DatasetWording => ({
   rule: "text-has-markup",
   message: `The text ${quote(text)} holds markup. It is kept and shown as plain text.`,

@@ -41,7 +41,10 @@ export function lexiconReadingNotKana(file: string, line: number, reading: strin
 
 /** Words without a reading; an utterance that has no labels either is left out. */
 export function textWithoutReading(stretches: readonly string[]): Wording {
-  const quoted = stretches.map((text) => `"${text}"`).join(", ");
+  const shown = stretches
+    .slice(0, 10)
+    .map((text) => `"${text.length > 60 ? `${text.slice(0, 57)}…` : text}"`);
+  const quoted = [...shown, ...(stretches.length > 10 ? [`${stretches.length - 10} more`] : [])].join(", ");
   return {
     rule: "text-without-reading",
     message: `No reading is known for ${quoted}, and readings are not guessed.`,

@@ -56,10 +56,16 @@ export function readUtterance(
     const wordOfMora = fromText === null ? null : wordsOf(fromText.words, written.morae);
     return { reading: written, wordOfMora, words: [], unread: [] };
   }
-  if (fromText === null) return { reading: null, wordOfMora: null, words: [], unread: [] };
+  if (fromText === null) {
+    const given = accentReading ?? reading;
+    return { reading: null, wordOfMora: null, words: [], unread: given === null ? [] : [given] };
+  }
   const { kana, morae, words, unread } = fromText;
   if (unread.length > 0 || morae.length === 0)
-    return { reading: null, wordOfMora: null, words: [], unread: unread.map((stretch) => stretch.text) };
+    return {
+      ...{ reading: null, wordOfMora: null, words: [] },
+      unread: unread.length > 0 ? unread.map((stretch) => stretch.text) : [text!], // of pauses alone
+    };
   return {
     reading: {
       kana,

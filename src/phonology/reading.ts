@@ -4,6 +4,7 @@ import { readNumbers } from "./numberWords.ts";
 import { prepareText } from "./prepareText.ts";
 import type { LexiconEntry, ReadingTokenizer, TextReading } from "./readingTypes.ts";
 import { settleReadings } from "./settleReadings.ts";
+import { tokenizeText } from "./tokenizeText.ts";
 import { toPieces } from "./toPieces.ts";
 
 export type { ReadWord, TextReading } from "./readingTypes.ts";
@@ -23,7 +24,7 @@ export function makeReader(
   const words: Lexicon = makeLexicon([corrections, lexicon], (surface) => prepareText(surface).text);
   return (original) => {
     const { text, indexOf } = prepareText(original);
-    const pieces = applyLexicon(toPieces(tokenizer.tokenize(text), tokenizer), words);
+    const pieces = applyLexicon(toPieces(tokenizeText(text, tokenizer), tokenizer), words);
     return joinWords(settleReadings(readNumbers(pieces)), original, indexOf);
   };
 }

@@ -101,7 +101,7 @@ function readingFault(file: string, line: number, surface: string, reading: stri
 function accentsOf(text: string, morae: number): readonly number[] | null | "unreadable" {
   if (text === "" || text === "-" || text === "?") return null;
   // Parts of speech in brackets, as in (名)0,(副)1, are passed over.
-  const plain = text.normalize("NFKC").replace(/\([^)]*\)/gu, " ");
+  const plain = text.normalize("NFKC").replace(/\([^()]*\)/gu, " ");
   const parts = plain
     .split(/[,、;/\s]+/u)
     .filter((part) => part !== "")
