@@ -92,6 +92,12 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import("./report.ts")).registerReport,
   },
   {
+    name: "page",
+    takes: "",
+    summary: "write a page of your own for the report",
+    load: async () => (await import("./page.ts")).registerPage,
+  },
+  {
     name: "serve",
     takes: "[options] <site>",
     summary: "look at a report in the browser",

@@ -16,7 +16,8 @@ export async function commandLine(wanted: (name: string) => boolean = () => true
     .version(software.version)
     .showHelpAfterError("Use --help to see what is understood.")
     .configureHelp({
-      subcommandTerm: (command) => [command.name(), takes.get(command.name()) ?? "[command]"].join(" "),
+      subcommandTerm: (command) =>
+        [command.name(), takes.get(command.name()) ?? "[command]"].join(" ").trimEnd(),
     })
     .exitOverride();
   for (const { name, summary, load } of commands)

@@ -8,7 +8,7 @@ export interface NavigationPage {
   readonly group: NavigationGroup;
 }
 
-export const navigationGroups = ["start", "sounds", "lessons", "sources"] as const;
+export const navigationGroups = ["start", "sounds", "lessons", "sources", "own"] as const;
 export type NavigationGroup = (typeof navigationGroups)[number];
 
 /**

@@ -9,9 +9,11 @@ const require = createRequire(import.meta.url);
 /** Packages a page may import by name. Each is bundled once; they share one another's code. */
 const shared = ["d3", "@observablehq/plot", "arquero", "hyparquet", "htl", "isoformat"] as const;
 
-/** The name under which pages import the project's own code: `import {…} from "npm:morascope"`. */
-const ownName = "morascope";
-const ownEntry = fileURLToPath(new URL("../../reports/components/index.ts", import.meta.url));
+/** Names under which pages import the project's own code, e.g. `import {…} from "npm:morascope"`, and what they get. */
+const ownEntries: Readonly<Record<string, string>> = {
+  morascope: fileURLToPath(new URL("../../reports/components/index.ts", import.meta.url)),
+  "morascope-notebook": fileURLToPath(new URL("../../reports/components/notebook.ts", import.meta.url)),
+};
 
 export function packageFolder(name: string): string {
   for (const base of require.resolve.paths(name) ?? []) {
@@ -58,13 +60,13 @@ function shareBundles(self: string, folders: ReadonlyMap<string, string>): Plugi
 }
 
 async function bundle(name: string, folders: ReadonlyMap<string, string>): Promise<string> {
-  const own = name === ownName;
-  const from = JSON.stringify(own ? ownEntry : name);
+  const own = ownEntries[name];
+  const from = JSON.stringify(own ?? name);
   const contents = own
     ? `export * from ${from};`
     : `export * from ${from}; import * as all from ${from}; export default "default" in all ? all["default"] : all;`;
   const result = await build({
-    stdin: { contents, resolveDir: path.dirname(own ? ownEntry : packageFolder(name)), loader: "js" },
+    stdin: { contents, resolveDir: path.dirname(own ?? packageFolder(name)), loader: "js" },
     bundle: true,
     format: "esm",
     platform: "browser",
@@ -84,13 +86,14 @@ async function bundle(name: string, folders: ReadonlyMap<string, string>): Promi
 
 /**
  * Fills the framework's package cache under `root` from the installed packages and from the project's own code,
- * so that a build asks no registry and no other host for anything.
+ * so that a build asks no registry and no other host for anything. `notebook`: also what pages of one's own import.
  */
-export async function fillNpmCache(root: string, ownVersion: string): Promise<void> {
+export async function fillNpmCache(root: string, ownVersion: string, notebook = false): Promise<void> {
   const cache = path.join(root, ".observablehq", "cache", "_npm");
   const folders = new Map<string, string>();
   for (const name of shared) folders.set(name, `/${name}@${await installedVersion(name)}`);
-  folders.set(ownName, `/${ownName}@${ownVersion}`);
+  for (const name of Object.keys(ownEntries))
+    if (notebook || name === "morascope") folders.set(name, `/${name}@${ownVersion}`);
   for (const name of await mentionedPackages()) {
     if (!folders.has(name)) await mkdir(path.join(cache, `${name}@0.0.0`), { recursive: true });
   }

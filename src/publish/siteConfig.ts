@@ -3,6 +3,7 @@ import { careNotice, pageDescriptions, pageNames } from "../messages/pages.ts";
 import { provenanceScript } from "./cite/provenance.ts";
 import { type Html, html } from "./html.ts";
 import { navigationHtml } from "./navigationHtml.ts";
+import type { OwnPage } from "./ownPages.ts";
 import type { Run } from "./readResults.ts";
 
 /** Files of the pages, without ending, with the group of the navigation they stand in. */
@@ -51,9 +52,10 @@ function notices(run: Run): Html | null {
   )}</aside>`;
 }
 
-function header(run: Run, path: string): Html {
+function header(run: Run, path: string, own: readonly OwnPage[]): Html {
+  const mine = own.map(({ file, title }) => ({ file, name: title, group: "own" as const }));
   const current = path.replace(/^\//, "");
-  return html`<a class="skip" href="#content">${interfaceText().navigation.skip}</a><div class="masthead"><a class="brand" href="/">${mark}<span>Morascope</span></a>${navigationHtml(sitePages, current)}</div>${notices(run)}<span id="content" tabindex="-1"></span>`;
+  return html`<a class="skip" href="#content">${interfaceText().navigation.skip}</a><div class="masthead"><a class="brand" href="/">${mark}<span>Morascope</span></a>${navigationHtml([...sitePages, ...mine], current)}</div>${notices(run)}<span id="content" tabindex="-1"></span>`;
 }
 
 function footer(run: Run): Html {
@@ -65,7 +67,17 @@ function footer(run: Run): Html {
 }
 
 /** The framework's configuration: our own look, no fonts, no footer and no search from elsewhere. */
-export function siteConfig({ root, output, run }: { root: string; output: string; run: Run }): SiteConfig {
+export function siteConfig({
+  root,
+  output,
+  run,
+  own = [],
+}: {
+  root: string;
+  output: string;
+  run: Run;
+  own?: readonly OwnPage[];
+}): SiteConfig {
   return {
     root,
     output,
@@ -73,7 +85,7 @@ export function siteConfig({ root, output, run }: { root: string; output: string
     style: "style/site.css",
     globalStylesheets: [],
     head: `<link rel="icon" href="${icon}">${provenanceScript(run)}`,
-    header: ({ path }: { path: string }) => header(run, path).markup,
+    header: ({ path }: { path: string }) => header(run, path, own).markup,
     footer: footer(run).markup,
     pages: [],
     sidebar: false,

@@ -9,5 +9,6 @@ export const navigation = {
     sounds: "What the recordings show",
     lessons: "For lessons",
     sources: "Behind the numbers",
+    own: "Added pages",
   },
 };

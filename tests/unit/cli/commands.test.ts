@@ -13,7 +13,7 @@ describe("commands", () => {
       expect(program.commands.map((command) => command.name())).toEqual([name]);
       const [command] = program.commands;
       expect(command!.summary()).toBe(summary);
-      expect(`${name} ${takes}`).toBe(program.createHelp().subcommandTerm(command!));
+      expect(`${name} ${takes}`.trimEnd()).toBe(program.createHelp().subcommandTerm(command!));
     },
   );
 });
