@@ -2,6 +2,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } fr
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { ownPageDoesNotBuild } from "../messages/ownPages.ts";
 import { outputHoldsResults, siteNotSelfContained } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
 import type { OnProgress } from "../progress.ts";
@@ -11,6 +12,7 @@ import { realComplaints } from "./frameworkComplaints.ts";
 import { recordingsFolder } from "./listenClips.ts";
 import { fillNpmCache } from "./npmCache.ts";
 import { refuseForeignFolder, replaceSite } from "./outputFolder.ts";
+import { copyOwnPages, ownPlace, readOwnPages } from "./ownPages.ts";
 import { readFindings, readProblems, readRun } from "./readResults.ts";
 import { findOutsideRequests } from "./selfContained.ts";
 import { type SiteConfig, siteConfig, sitePages } from "./siteConfig.ts";
@@ -97,23 +99,27 @@ export async function buildSite({
     step(1);
     await cp(templates, root, {
       recursive: true,
-      filter: (file) => !/\.observablehq|\/components|\.ts$/.test(path.relative(templates, file)),
+      filter: (file) => !/\.observablehq|\/?(components|examples)|\.ts$/.test(path.relative(templates, file)),
     });
     const recordings = path.join(work, recordingsFolder);
     await mkdir(recordings);
     await writeSiteSource({ root, results: source, run, problems, findings, audio, recordings });
+    await copyOwnPages(source, root);
+    const own = await readOwnPages(source);
     step(2);
-    await fillNpmCache(root, run.software.version);
+    await fillNpmCache(root, run.software.version, own.length > 0);
     await stamp(root, new Date(run.createdAt));
     step(3);
     const complaints: string[] = [];
-    await runFramework(siteConfig({ root, output: built, run }), built, (line) => complaints.push(line));
+    await runFramework(siteConfig({ root, output: built, run, own }), built, (line) => complaints.push(line));
     const real = realComplaints(
       complaints,
-      sitePages.map(({ file }) => `/${file}`),
+      [...sitePages, ...own].map(({ file }) => `/${file}`),
     );
+    const mine = real.filter((line) => line.includes(`/${ownPlace}/`));
+    if (mine.length > 0) throw new UserError(ownPageDoesNotBuild(mine));
     if (real.length > 0) throw new Error(`the pages do not build:\n${real.join("\n")}`);
-    for (const { file, description } of sitePages) {
+    for (const { file, description } of [...sitePages, ...own]) {
       const page = path.join(built, `${file}.html`);
       await writeFile(page, finishPage(await readFile(page, "utf8"), description));
     }
