@@ -1,4 +1,4 @@
-import { isAbsolute, relative, resolve } from "node:path";
+import { basename, isAbsolute, relative, resolve } from "node:path";
 import { chooseDrillWords } from "./chooseDrillWords.ts";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
@@ -6,9 +6,11 @@ import { correctingError, type DevoicingError } from "./estimates/devoicingError
 import { storedExplanations } from "./estimates/explain/storedExplanations.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
 import { findDevoicingError } from "./findDevoicingError.ts";
-import { judgeRules } from "./findings/rules/judgeRule.ts";
 import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
+import { judgeResults } from "./judgeResults.ts";
+import { Corrections } from "./measures/corrections.ts";
+import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
 import { UserError } from "./messages/userError.ts";
 import type { OnProgress } from "./progress.ts";
@@ -20,6 +22,7 @@ import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
 import { loadTokens } from "./storage/loadTokens.ts";
+import { readCorrections } from "./storage/readCorrections.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
@@ -44,6 +47,8 @@ export interface RunOptions {
   readonly report: boolean;
   /** A filled sheet of `morascope sample` with its key, of the same recordings; null to do without. */
   readonly marks: { readonly sheet: string; readonly key: string | null } | null;
+  /** Files of readers' marks on single vowels, from Listen pages. */
+  readonly corrections?: readonly string[];
   /** Of everything that is drawn at random. */
   readonly seed: number;
   readonly loadReader: LoadReader;
@@ -59,6 +64,8 @@ export interface RunRecord {
   readonly datasets: readonly DatasetCard[];
   /** How often measured devoicing errs; null when none was measured. */
   readonly devoicingError: DevoicingError | null;
+  /** What became of readers' corrections; null when there were none. */
+  readonly corrections: (CorrectionCounts & { readonly files: readonly string[] }) | null;
   readonly counts: WrittenCounts & { readonly phones: number };
   /** `excluded`: recordings or files that were left out, each counted once. */
   readonly problems: { readonly total: number; readonly excluded: number };
@@ -91,6 +98,8 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
 }
 
 async function measure(options: RunOptions, results: ResultsFolder): Promise<RunRecord> {
+  const files = options.corrections ?? [];
+  const corrections = new Corrections(readCorrections(files));
   const writer = await ResultsWriter.open(results, options.memoryLimitMb);
   const cards: DatasetCard[] = [];
   const problems: Problem[] = [];
@@ -110,6 +119,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
           work: results.work,
           cache: results.cache,
           loadReader,
+          corrections,
           seed,
           onProgress,
         });
@@ -121,6 +131,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
       }
     }
     if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
+    problems.push(...corrections.problems(cards.map(({ id }) => id)));
     options.onProgress({ task: "Writing tables", done: 0, total: 1, unit: "step" });
     const counts = await writer.finish();
     options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
@@ -132,6 +143,8 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
       parameters: { level: options.level, seed: options.seed },
       datasets: cards,
       devoicingError: null,
+      corrections:
+        files.length === 0 ? null : { files: files.map((file) => basename(file)), ...corrections.counts },
       counts: { ...counts, phones },
       problems: { total: problems.length, excluded: countExcluded(problems) },
     };
@@ -184,7 +197,10 @@ async function conclude(
   const { level } = options;
   await writeJson(
     results.path("rules"),
-    judgeRules(rules, cells, { level, notices, ...(accuracy ? { accuracy } : {}) }),
+    await judgeResults(resolve(options.out), rules, cells, {
+      ...{ level, notices },
+      ...(accuracy ? { accuracy } : {}),
+    }),
   );
   const choosing = (done: number) =>
     options.onProgress({ task: "Choosing drill words", done, total: 1, unit: "step" });

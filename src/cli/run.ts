@@ -13,6 +13,7 @@ interface RunFlags {
   readonly lexicon?: string;
   readonly marks?: string;
   readonly marksKey?: string;
+  readonly corrections?: readonly string[];
   readonly report: boolean;
   readonly level: number;
   readonly memory: number;
@@ -36,6 +37,11 @@ export function registerRun(program: Command): void {
       "a filled sheet of `morascope sample`: rates are then corrected for the decision's errors",
     )
     .option("--marks-key <file>", "its key (default: beside the sample's folder)")
+    .option(
+      "--corrections <file>",
+      "marks of a reader from the Listen page: these vowels count as annotated; may be repeated",
+      append,
+    )
     .option("--no-report", "leave the site out")
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
@@ -62,11 +68,16 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     report: flags.report,
     seed: flags.seed,
     marks: flags.marks === undefined ? null : { sheet: flags.marks, key: flags.marksKey ?? null },
+    corrections: flags.corrections ?? [],
     loadReader: () => loadReader(flags.lexicon ?? null),
     onProgress,
   }).finally(stop);
   process.stdout.write(runSummary(record, flags.out));
   if (record.problems.excluded > 0) process.exitCode = 1;
+}
+
+function append(file: string, earlier: readonly string[] = []): string[] {
+  return [...earlier, file];
 }
 
 function defaultDate(epochSec: string | undefined): string {

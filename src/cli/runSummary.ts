@@ -1,7 +1,8 @@
+import { correctionsAreNoSample, correctionsUsed } from "../messages/corrections.ts";
 import type { RunRecord } from "../runPipeline.ts";
 
 /** What a finished run prints: what was read, what was left out and where the results are. */
-export function runSummary({ datasets, counts, problems }: RunRecord, out: string): string {
+export function runSummary({ datasets, counts, corrections, problems }: RunRecord, out: string): string {
   const lines = datasets.map(
     ({ id, name, licence, speakers, utterances, notice }) =>
       `${id}: ${name}, ${number(utterances)} utterances of ${amount(speakers, "speaker")} (licence: ${licence.name})${notice === null ? "" : `\n  ${notice}`}`,
@@ -9,6 +10,7 @@ export function runSummary({ datasets, counts, problems }: RunRecord, out: strin
   lines.push(
     `${number(counts.phones)} phones read, ${number(counts.tokens)} vowels and consonants in the tables, ${number(counts.cells)} cells.`,
   );
+  if (corrections !== null) lines.push(`${correctionsUsed(corrections)}\n  ${correctionsAreNoSample}`);
   if (problems.total > 0)
     lines.push(
       `${amount(problems.total, "problem")} noted, ${amount(problems.excluded, "recording")} left out: see ${out}/problems.csv.`,

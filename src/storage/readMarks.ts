@@ -1,11 +1,10 @@
 import { existsSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { CsvError, parse } from "csv-parse/sync";
 import * as v from "valibot";
 import type { VowelMark } from "../estimates/agreement/markedError.ts";
 import * as messages from "../messages/marks.ts";
 import { UserError } from "../messages/userError.ts";
-import { readTextFile } from "./fileTreeText.ts";
+import { readSheet, unquoted } from "./readSheet.ts";
 
 export interface Marks {
   /** In the order of the sheet; lines without a mark are left out. */
@@ -47,7 +46,7 @@ export function keyPathOf(sheetFolder: string): string {
  * or clip that is unknown, for a sheet without marks, and for a key that is missing or of another sample.
  */
 export function readMarks(sheet: string, key: string = keyPathOf(dirname(sheet))): Marks {
-  const rows = readRows(sheet, ["clip", "mark"], messages.sheetUnreadable);
+  const rows = readSheet(sheet, ["clip", "mark"], messages.sheetUnreadable);
   if (rows.length === 0) throw new UserError(messages.sheetEmpty(sheet));
   const keys = readKey(sheet, key);
   const marks: VowelMark[] = [];
@@ -80,7 +79,7 @@ export function readMarks(sheet: string, key: string = keyPathOf(dirname(sheet))
 function readKey(sheet: string, key: string): Map<string, KeyRow> {
   if (!existsSync(key)) throw new UserError(messages.keyMissing(sheet, key));
   const rows = new Map<string, KeyRow>();
-  for (const { record, line } of readRows(key, ["clip", "tokensInStratum"], messages.keyUnreadable)) {
+  for (const { record, line } of readSheet(key, ["clip", "tokensInStratum"], messages.keyUnreadable)) {
     const row = v.safeParse(keyRow, record);
     if (!row.success) {
       const where = v.getDotPath(row.issues[0]) ?? "";
@@ -93,47 +92,4 @@ function readKey(sheet: string, key: string): Map<string, KeyRow> {
     });
   }
   return rows;
-}
-
-interface Row {
-  readonly record: Readonly<Record<string, string | undefined>>;
-  readonly line: number;
-}
-
-function readRows(
-  file: string,
-  needed: readonly string[],
-  unreadable: (file: string, line: number, reason: string) => string,
-): Row[] {
-  const content = readTextFile(file);
-  const firstLine = content.slice(0, content.search(/\n|$/));
-  const delimiter = [",", ";", "\t"].find((sign) => firstLine.includes(sign)) ?? ",";
-  let headings: string[] = [];
-  try {
-    const rows = parse(content, {
-      columns: (names: string[]) => {
-        headings = names.map((name) => name.trim());
-        return headings;
-      },
-      delimiter,
-      info: true,
-      bom: true,
-      trim: true,
-      skip_empty_lines: true,
-      skip_records_with_empty_values: true,
-      relax_column_count_less: true,
-    }) as unknown as { record: Row["record"]; info: { lines: number } }[];
-    const missing = needed.find((name) => !headings.includes(name));
-    if (missing !== undefined && headings.length > 0)
-      throw new UserError(messages.sheetColumnMissing(file, missing, headings));
-    return rows.map(({ record, info }) => ({ record, line: info.lines }));
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    throw new UserError(unreadable(file, Number(error.lines ?? 1), error.message));
-  }
-}
-
-/** Takes off the apostrophe that keeps spreadsheets from running a text as a formula. */
-function unquoted(field: string): string {
-  return field.trim().replace(/^'(?=[=+\-@\t\r])/, "");
 }
