@@ -25,7 +25,9 @@ describe("README.md", () => {
     for (const [use, name, rest] of uses) {
       const command = commands.find((one) => one.name() === name);
       expect(command, use).toBeDefined();
-      const known = command!.options.flatMap(({ long, short }) => [long, short]);
+      const known = [command!, ...command!.commands]
+        .flatMap(({ options }) => options)
+        .flatMap(({ long, short }) => [long, short]);
       for (const [option] of rest!.matchAll(/(?<=\s)--?[a-z][\w-]*/g)) expect(known, use).toContain(option);
     }
   });
