@@ -6,9 +6,9 @@ import { correctingError, type DevoicingError } from "./estimates/devoicingError
 import { storedExplanations } from "./estimates/explain/storedExplanations.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
 import { findDevoicingError } from "./findDevoicingError.ts";
+import { judgeRules } from "./findings/rules/judgeRule.ts";
 import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
-import { judgeResults } from "./judgeResults.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
@@ -197,10 +197,7 @@ async function conclude(
   const { level } = options;
   await writeJson(
     results.path("rules"),
-    await judgeResults(resolve(options.out), rules, cells, {
-      ...{ level, notices },
-      ...(accuracy ? { accuracy } : {}),
-    }),
+    judgeRules(rules, cells, { level, notices, ...(accuracy ? { accuracy } : {}) }),
   );
   const choosing = (done: number) =>
     options.onProgress({ task: "Choosing drill words", done, total: 1, unit: "step" });
