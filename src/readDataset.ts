@@ -6,7 +6,6 @@ import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
 import { type Measurable, type MeasuredSets, measureRecordings } from "./measureRecordings.ts";
 import type { AcousticRow, TokenRow, UtteranceRow } from "./measures/columns.ts";
-import type { Corrections } from "./measures/corrections.ts";
 import { toIntervalRows } from "./measures/toIntervalRows.ts";
 import { type TokenContext, toTokens } from "./measures/toTokens.ts";
 import type { Mora } from "./phonology/kana.ts";
@@ -24,8 +23,6 @@ export interface ReadDatasetOptions {
   /** Folder of what earlier runs worked out. */
   readonly cache: string;
   readonly loadReader: LoadReader;
-  /** What readers heard of single vowels. */
-  readonly corrections: Corrections;
   readonly seed: number;
   readonly onProgress: OnProgress;
 }
@@ -52,7 +49,7 @@ interface TimedSet {
  * through; recordings are heard several times: to align what has no labels, to learn the voices, and to measure.
  */
 export async function readDataset(dataset: OpenDataset, options: ReadDatasetOptions): Promise<ReadDataset> {
-  const { writer, work, loadReader, corrections, onProgress } = options;
+  const { writer, work, loadReader, onProgress } = options;
   const { card } = dataset;
   const problems: Problem[] = [];
   let phones = 0;
@@ -73,7 +70,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
         if (needsAlignment(result)) unlabelled.push(place);
         const byHand = labelsByHand(result);
         if (byHand !== null) handLabelled.set(place, byHand);
-      } else writeUtterance(writer, result, labelledSets(result), null, corrections);
+      } else writeUtterance(writer, result, labelledSets(result), null);
     }
     if (!heard) return { card, problems, phones };
 
@@ -101,7 +98,7 @@ export async function readDataset(dataset: OpenDataset, options: ReadDatasetOpti
       problems,
     })) {
       const { result, timed } = timedAt(place++);
-      writeUtterance(writer, result, timed, measures, corrections);
+      writeUtterance(writer, result, timed, measures);
       const own = timed.find(({ labelSet }) => labelSet === aligned?.labelSet);
       phones += own?.intervals.length ?? 0;
     }
@@ -163,29 +160,23 @@ function writeUtterance(
   result: ReadResult,
   sets: readonly TimedSet[],
   measures: MeasuredSets | null,
-  corrections: Corrections,
 ): void {
   writer.utterances.append(utteranceRow(result, sets, measures?.recording ?? null));
   for (const [i, set] of sets.entries()) {
     const context = tokenContext(result, set);
     for (const row of toIntervalRows(set.intervals, context)) writer.intervals.append(row);
-    const rows = measures?.rows[i];
-    const tokens = toTokens(set.intervals, context).map((token) =>
-      withHeardDevoicing(token, rows?.[token.index]),
-    );
-    for (const token of corrections.apply(tokens)) {
-      const acoustics = rows?.[token.index];
+    for (const token of toTokens(set.intervals, context)) {
+      const acoustics = measures?.rows[i]?.[token.index];
       if (acoustics === undefined) writer.tokens.append(token);
-      else writer.appendMeasured(token, acoustics);
+      else writer.appendMeasured(withHeardDevoicing(token, acoustics), acoustics);
     }
   }
 }
 
 /** What a person marked stands; what a rule predicted, or nobody marked, gives way to what was measured. */
-function withHeardDevoicing(token: TokenRow, acoustics: AcousticRow | undefined): TokenRow {
-  const heard = acoustics?.devoicedHeard ?? null;
-  if (token.devoicedBasis === "annotated" || heard === null) return token;
-  return { ...token, devoiced: heard, devoicedBasis: "measured" };
+function withHeardDevoicing(token: TokenRow, { devoicedHeard }: AcousticRow): TokenRow {
+  if (token.devoicedBasis === "annotated" || devoicedHeard === null) return token;
+  return { ...token, devoiced: devoicedHeard, devoicedBasis: "measured" };
 }
 
 function tokenContext({ utterance, read }: ReadResult, set: TimedSet): TokenContext {

@@ -119,7 +119,6 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
           work: results.work,
           cache: results.cache,
           loadReader,
-          corrections,
           seed,
           onProgress,
         });
@@ -131,9 +130,9 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
       }
     }
     if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
-    problems.push(...corrections.problems(cards.map(({ id }) => id)));
     options.onProgress({ task: "Writing tables", done: 0, total: 1, unit: "step" });
-    const counts = await writer.finish();
+    const counts = await writer.finish(corrections);
+    problems.push(...corrections.problems(cards.map(({ id }) => id)));
     options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
     await writeFileAtomic(results.path("problems"), toCsv(problemColumns, problems));
     return {

@@ -42,11 +42,16 @@ export class Corrections {
     }
   }
 
+  /** Utterances with corrections. */
+  get utterances(): { readonly dataset: string; readonly utterance: string }[] {
+    return [...this.#ofUtterance.values()].map(([first]) => first!);
+  }
+
   /**
    * The tokens of one utterance and label set, each corrected vowel with the person's word (basis `annotated`) in place
    * of any other; without a word where the person could not tell. Each correction goes to the nearest vowel of its phone.
    */
-  apply(tokens: readonly TokenRow[]): readonly TokenRow[] {
+  readonly apply = (tokens: readonly TokenRow[]): readonly TokenRow[] => {
     const [first] = tokens;
     const own = first === undefined ? undefined : this.#ofUtterance.get(keyOf(first));
     if (first === undefined || own === undefined) return tokens;
@@ -59,6 +64,11 @@ export class Corrections {
       this.#tokens++;
     }
     return corrected;
+  };
+
+  /** Whether an utterance has corrections. */
+  concern(utterance: { readonly dataset: string; readonly utterance: string }): boolean {
+    return this.#ofUtterance.has(keyOf(utterance));
   }
 
   get counts(): CorrectionCounts {

@@ -15,6 +15,7 @@ import {
 import { identifier, openDatabase } from "./duckdb.ts";
 import { reduceToCells } from "./reduceToCells.ts";
 import type { ResultsFolder } from "./resultsFolder.ts";
+import { reviseTokens, type TokenRevision } from "./reviseTokens.ts";
 import { TableWriter } from "./tableWriter.ts";
 import { writeParquet } from "./writeParquet.ts";
 
@@ -90,12 +91,13 @@ export class ResultsWriter {
     this.tokens.append(token);
   }
 
-  /** Writes the four tables; nothing may be appended after. */
-  async finish(): Promise<WrittenCounts> {
+  /** Writes the four tables, tokens as `revision` has them; nothing may be appended after. */
+  async finish(revision: TokenRevision | null = null): Promise<WrittenCounts> {
     this.utterances.close();
     this.intervals.close();
     this.tokens.close();
     this.#acoustics.close();
+    if (revision !== null) await reviseTokens(this.#connection, revision);
     const write = (
       query: string,
       columns: Parameters<typeof writeParquet>[2],
