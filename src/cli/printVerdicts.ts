@@ -1,5 +1,5 @@
 import type { RuleVerdict } from "../findings/rules/verdict.ts";
-import { partText } from "../findings/rules/verdictSentence.ts";
+import { countedAs, partText } from "../findings/rules/verdictSentence.ts";
 import { manyVerdicts } from "../messages/rules.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 
@@ -71,13 +71,14 @@ function headline({ verdict, scope }: RuleVerdict): string {
   return scope === "one speaker" ? `${said}, by this one speaker` : said;
 }
 
-function countsOf({ tokens, speakers, basis, environments, bySpeaker }: RuleVerdict): string {
+function countsOf(verdict: RuleVerdict): string {
+  const { tokens, speakers, basis, environments, bySpeaker } = verdict;
   const looked = [
     many(environments?.judged ?? 0, "environment"),
     many(bySpeaker?.judged ?? 0, "speaker"),
   ].filter((text) => text !== "");
   const judged = looked.length === 0 ? "" : `; looked for exceptions in ${looked.join(" and ")}`;
-  return `${tokens.join(" and ")} sounds, ${many(speakers, "speaker")}, basis ${basis}${judged}`;
+  return `${tokens.join(" and ")} ${countedAs(verdict)}, ${many(speakers, "speaker")}, basis ${basis}${judged}`;
 }
 
 function many(count: number, what: string): string {

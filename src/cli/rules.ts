@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
-import { judgeRules } from "../findings/rules/judgeRule.ts";
 import { parseRules } from "../findings/rules/parseRules.ts";
+import { judgeResults } from "../judgeResults.ts";
 import { readRun } from "../publish/readResults.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadRuleFiles, loadRules } from "../storage/loadRules.ts";
@@ -33,7 +33,8 @@ export function registerRules(program: Command): void {
       const notices = Object.fromEntries(
         datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
       );
-      const verdicts = judgeRules(rules, await loadCells(folder), { level: flags.level, notices });
+      const options = { level: flags.level, notices };
+      const verdicts = await judgeResults(folder, rules, await loadCells(folder), options);
       process.stdout.write(formatVerdicts(verdicts, flags.format));
     });
 }

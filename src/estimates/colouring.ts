@@ -61,7 +61,7 @@ export function consonantColouring(
     colouredConsonants.flatMap((consonant) => {
       const coloured = colouredTokens(table, source, consonant);
       return (["devoiced", "voiced"] as const).map((vowel) =>
-        compare(table, source, coloured, consonant, vowel, level),
+        compareColouring(table, source, coloured, consonant, vowel, level),
       );
     }),
   );
@@ -91,7 +91,8 @@ export function colouredTokens(
   return { after, evidence, rows: { devoiced: marked(true), voiced: marked(false) } };
 }
 
-function compare(
+/** One consonant before /i/ against before /u/, among the tokens of `colouredTokens`. */
+export function compareColouring(
   table: TokenTable,
   { dataset, labelSet }: Source,
   { after, evidence, rows: compared }: ColouredTokens,

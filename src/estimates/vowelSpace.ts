@@ -41,7 +41,7 @@ export interface VowelSpaceOptions {
 }
 
 /** Median F0 that parts lower from higher voices, Hz; about halfway between usual ranges, no published source. */
-const pitchLimitHz = 165;
+export const pitchLimitHz = 165;
 
 const method =
   "mean over speakers, each counting the same, with t interval; one speaker: over vowels. z: Lobanov (1971), the five vowels weighing the same";

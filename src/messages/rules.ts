@@ -48,12 +48,14 @@ export function reversedRange(from: number, to: number): string {
 export function outsidePossible(
   place: string,
   value: number,
-  scale: "share" | "difference" | "ratio",
+  scale: "share" | "difference" | "ratio" | "semitones" | "hertz",
 ): string {
   const wanted = {
     share: "a share from 0 to 1 (95 % is 0.95)",
     difference: "a difference of shares from -1 to 1 (5 points are 0.05)",
     ratio: "a ratio above 0 (1 means equal)",
+    semitones: "a number of semitones",
+    hertz: "a number of Hz",
   };
   return `${place} is ${value}; it must be ${wanted[scale]}.`;
 }
@@ -85,6 +87,95 @@ export function noVowels(place: string): string {
 /** Why a corpus cannot speak about a rule. */
 export function needsColumns(columns: readonly { readonly name: string; readonly is: string }[]): string {
   return `it needs ${columns.map(({ is, name }) => `${is} (${name})`).join(" and ")}, by which rules cannot be judged yet`;
+}
+
+/** Of rules that only single vowels and consonants can judge. */
+export function tokensNotAtHand(): string {
+  return "it takes the single vowels and consonants, and only their counts are at hand; judge the whole results folder with `morascope rules`";
+}
+
+export function noExceptionsByTokens(kind: string): string {
+  return `exceptions cannot be looked for with a contrast of kind "${kind}"; leave them out. Speakers are looked at anyway.`;
+}
+
+export function vowelTwice(vowel: string): string {
+  return `contrast names "${vowel}" twice; name each once.`;
+}
+
+export function noFormantsMeasured(): string {
+  return "no vowel has measured formants, which need recordings";
+}
+
+export function noVoicesKnown(): string {
+  return "the pitch of no speaker with measured vowels is known, and the limit depends on it";
+}
+
+export function noSpeakerWithAllVowels(least: number): string {
+  return `no speaker has ${least} measured vowels of each kind`;
+}
+
+export function noLongAndShort(least: number): string {
+  return `no vowel has ${least} long ones with measured formants, of speakers who said both long and short ones`;
+}
+
+export function vowelsLeftOut(vowels: readonly string[], least: number): string {
+  return `Left out for fewer than ${least} long ones: ${vowels.map((vowel) => `/${vowel}/`).join(", ")}.`;
+}
+
+export function largestOfMany(count: number): string {
+  return `largest of ${count} shifts (F1 and F2 of each vowel), each speaker compared with itself; the lower end allows for looking at all of them`;
+}
+
+export function leastOfMany(count: number, of: string): string {
+  return `smallest of ${count} ${of}; the upper end allows for looking at all of them`;
+}
+
+export function formantByLimit(speakers: number): string {
+  return speakers > 1
+    ? "mean over speakers, each counting the same, of how far a mean formant lies above the limit; t interval"
+    : "how far the mean formant lies above the limit; t interval over this speaker's vowels, taken as independent";
+}
+
+export function noWordsTimed(unit: "word" | "phrase"): string {
+  return unit === "word"
+    ? "its words are unknown, or no speaker has enough of them of different length"
+    : "no speaker has enough stretches between pauses of different length";
+}
+
+export function shareByMorae(speakers: number): string {
+  return speakers > 1
+    ? "mean over speakers, each counting the same, of the variance that a straight line explains; t interval"
+    : "variance that a straight line explains; interval by Fisher's z over this speaker's words, taken as independent";
+}
+
+export function sameMoraMethod(speakers: number): string {
+  return speakers > 1
+    ? "ratio of geometric means, each mora compared with itself within a speaker; interval clustered by speaker"
+    : "ratio of geometric means, each mora compared with itself; interval over this speaker's morae, taken as independent";
+}
+
+export function noTwins(): string {
+  return "no mora occurs both devoiced and voiced with one speaker, with marks that are evidence";
+}
+
+export function noMarkedMorae(): string {
+  return "no mora has both a time and a devoicing mark";
+}
+
+export function vowelsAtFloor(share: number): string {
+  return `${(100 * share).toFixed(0)} % of the devoiced vowels stand at the shortest duration the aligner can give; their morae may have been shorter, and the ratio smaller.`;
+}
+
+export function consonantUnheard(consonant: string, reason: string): string {
+  return `/${consonant}/ is left out. ${reason}`;
+}
+
+export function noConsonantHeard(consonants: readonly string[]): string {
+  return `no centre of gravity of ${consonants.map((name) => `/${name}/`).join(" and ")} before both vowels could be compared`;
+}
+
+export function onlyEveryNthRecording(n: number, kept: number, all: number): string {
+  return `Judged by every ${n}${n === 2 ? "nd" : n === 3 ? "rd" : "th"} recording: ${kept.toLocaleString("en")} of ${all.toLocaleString("en")} vowels and consonants.`;
 }
 
 export function valueUnknown(column: string): string {

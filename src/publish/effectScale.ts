@@ -1,5 +1,6 @@
 import { ticks } from "d3";
 import type { Region, Scale } from "../findings/rules/region.ts";
+import type { RuleContrast } from "../findings/rules/ruleSchema.ts";
 
 /** Where values stand in the picture of an effect. */
 export interface EffectScale {
@@ -21,7 +22,22 @@ const units: Readonly<Record<Scale, string>> = {
   share: "share of the vowels that are devoiced",
   difference: "difference of two shares, in percentage points",
   ratio: "how many times as long, on a log scale",
+  semitones: "semitones",
+  hertz: "Hz",
 };
+
+/** What the axis counts where the kind of contrast says more than the scale. */
+const unitsOfKind: Readonly<Partial<Record<RuleContrast["kind"] | "needs", string>>> = {
+  "vowel-separation": "share of vowels nearer to the centre of their own kind",
+  "mora-count": "share of the variance of duration that morae explain",
+  formant: "semitones above the limit",
+  "length-quality": "semitones between long and short vowels",
+  colouring: "centre of gravity before /i/ minus before /u/, Hz",
+};
+
+export function unitOf(kind: RuleContrast["kind"] | "needs"): string | null {
+  return unitsOfKind[kind] ?? null;
+}
 
 /** Ratios beyond these are drawn at the edge: one wild interval must not flatten the rest. */
 const [leastRatio, mostRatio] = [0.2, 6];
@@ -30,8 +46,13 @@ const [leastRatio, mostRatio] = [0.2, 6];
  * The scale that takes in what was found and the edges of the rule's region: shares from 0 to 100 %, differences with
  * 0, ratios with 1 on a log scale.
  */
-export function effectScale(scale: Scale, region: Region, found: readonly Extent[]): EffectScale {
-  const unit = units[scale];
+export function effectScale(
+  scale: Scale,
+  region: Region,
+  found: readonly Extent[],
+  named: string | null = null,
+): EffectScale {
+  const unit = named ?? units[scale];
   if (scale === "share")
     return { unit, ...linear(0, 1, [0, 0.25, 0.5, 0.75, 1], (value) => `${100 * value}\u00a0%`) };
   const edges = [region.low, region.high, region.smallLow, region.smallHigh];
@@ -39,7 +60,8 @@ export function effectScale(scale: Scale, region: Region, found: readonly Extent
     ...edges,
     ...found.flatMap(({ estimate, low, high }) => [estimate, low, high].filter((value) => value !== null)),
   ].filter(Number.isFinite);
-  return { unit, ...(scale === "ratio" ? ratioScale(values) : differenceScale(values)) };
+  if (scale === "ratio") return { unit, ...ratioScale(values) };
+  return { unit, ...(scale === "difference" ? differenceScale(values) : amountScale(values)) };
 }
 
 type Unnamed = Omit<EffectScale, "unit">;
@@ -50,6 +72,14 @@ function differenceScale(values: readonly number[]): Unnamed {
   const [from, to] = [Math.max(-1, least - room), Math.min(1, most + room)];
   const points = (value: number) => `${value > 0 ? "+" : ""}${Math.round(100 * value)}`.replace("-", "−");
   return linear(from, to, ticks(from, to, 5), points);
+}
+
+/** Semitones or Hz, with 0. */
+function amountScale(values: readonly number[]): Unnamed {
+  const [least, most] = [Math.min(0, ...values), Math.max(0, ...values)];
+  const room = 0.12 * (most - least || 1);
+  const [from, to] = [least - room, most + room];
+  return linear(from, to, ticks(from, to, 5), (value) => String(Number(value.toFixed(2))).replace("-", "−"));
 }
 
 function ratioScale(values: readonly number[]): Unnamed {

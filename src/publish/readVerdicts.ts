@@ -1,6 +1,7 @@
 import * as v from "valibot";
 import { bases } from "../basis.ts";
-import { exceptionColumns } from "../findings/rules/ruleSchema.ts";
+import { scales } from "../findings/rules/region.ts";
+import { contrastKinds, exceptionColumns } from "../findings/rules/ruleSchema.ts";
 import { verdicts } from "../findings/rules/verdict.ts";
 import { readOptional } from "./readResults.ts";
 
@@ -41,7 +42,9 @@ const verdict = v.object({
   place: v.nullable(place),
   sentence: text,
   reason: v.nullable(text),
-  scale: v.nullable(v.picklist(["share", "difference", "ratio"])),
+  kind: v.picklist(contrastKinds),
+  detail: v.nullable(text),
+  scale: v.nullable(v.picklist(scales)),
   holds: v.nullable(holds),
   estimate: number,
   low: number,

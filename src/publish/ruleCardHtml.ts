@@ -1,7 +1,7 @@
 import { regionOf } from "../findings/rules/region.ts";
 import { holdsText } from "../findings/rules/verdictSentence.ts";
 import { ruleWords } from "../messages/rulesPage.ts";
-import { effectScale } from "./effectScale.ts";
+import { effectScale, unitOf } from "./effectScale.ts";
 import { type Html, html } from "./html.ts";
 import { markJapanese } from "./markJapanese.ts";
 import { openRatio } from "./openRatio.ts";
@@ -41,6 +41,7 @@ export function ruleCardHtml(run: Run, verdicts: readonly ShownVerdict[]): Html 
     kind,
     regionOf(first.holds!, kind),
     found.map((extent) => openRatio(extent, kind)),
+    unitOf(first.kind),
   );
   return html`<section class="rule" data-rule="${first.rule}" aria-labelledby="rule-${first.rule}"><div class="claim">${claimHtml(first, "h2")}${askedHtml(first)}</div><div class="origin">${sourceHtml(first)}</div><div class="answers">${judged.map((verdict) => verdictHtml(run, verdict, scale))}${unread.length === 0 ? null : unreadHtml(run, unread)}</div></section>`;
 }

@@ -1,6 +1,6 @@
 import { capital, formatAmount, formatCount, joinWords } from "../findings/format.ts";
 import { type Region, regionOf, type Scale } from "../findings/rules/region.ts";
-import { holdsText, intervalText, numberText } from "../findings/rules/verdictSentence.ts";
+import { countedAs, holdsText, intervalText, numberText } from "../findings/rules/verdictSentence.ts";
 import { basisWords, ruleWords } from "../messages/rulesPage.ts";
 import type { EffectScale } from "./effectScale.ts";
 import { effectSvg } from "./effectSvg.ts";
@@ -26,7 +26,7 @@ function badge({ verdict, scope }: ShownVerdict): Html {
 /** The number as text prints it; in a picture a difference carries its sign as the axis does. */
 function shown(value: number, kind: Scale): string {
   const text = numberText(value, kind).replace("-", "−");
-  return kind === "difference" && value > 0 ? `+${text}` : text;
+  return (kind === "difference" || kind === "hertz") && value > 0 ? `+${text}` : text;
 }
 
 function picture(verdict: ShownVerdict, region: Region, kind: Scale, scale: EffectScale): Html | null {
@@ -44,11 +44,11 @@ function countsHtml(verdict: ShownVerdict, synthetic: boolean): Html | null {
   if (basis === null) return null;
   const sounds =
     tokens.length === 1
-      ? formatAmount(tokens[0]!, "sound")
+      ? `${formatCount(tokens[0]!)} ${countedAs(verdict)}`
       : `${joinWords(
           tokens.map((count) => formatCount(count)),
           "against",
-        )} sounds`;
+        )} ${countedAs(verdict)}`;
   const parts = [sounds, formatAmount(speakers, "speaker"), `basis: ${basis}, ${basisWords[basis]}`];
   return html`<p class="counts">${[...parts, ...(synthetic ? [ruleWords.synthetic] : [])].join(" · ")}</p>`;
 }

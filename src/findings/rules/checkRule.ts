@@ -3,6 +3,7 @@ import { expandSelector } from "../../phonology/phoneClasses.ts";
 import { isVowel } from "../../phonology/phones.ts";
 import { placeOf, possible, regionOf, scaleOf } from "./region.ts";
 import { exceptionColumns, type JudgedRule, type RuleCut } from "./ruleSchema.ts";
+import { isOfTokens } from "./tokenContrasts.ts";
 
 /** What is wrong with a rule whose fields are each well-formed: impossible ranges, cuts that cannot be compared. */
 export function checkRule(rule: JudgedRule): string[] {
@@ -33,6 +34,20 @@ function rangeFaults({ contrast, holds }: JudgedRule): string[] {
 }
 
 function cutFaults({ contrast, exceptions }: JudgedRule): string[] {
+  if (isOfTokens(contrast)) {
+    const names =
+      contrast.kind === "vowel-separation"
+        ? contrast.vowels
+        : contrast.kind === "colouring"
+          ? contrast.consonants
+          : [];
+    return [
+      ...(exceptions.length > 0 ? [messages.noExceptionsByTokens(contrast.kind)] : []),
+      ...[...names]
+        .filter((name, i) => (names as readonly string[]).indexOf(name) < i)
+        .map(messages.vowelTwice),
+    ];
+  }
   if (contrast.kind === "length-ratio")
     return exceptions.includes("length") ? [messages.exceptionTellsCuts("length", "exceptions")] : [];
   const cuts: readonly (readonly [string, RuleCut])[] =

@@ -1,6 +1,6 @@
-import type { Cells } from "../../estimates/cells.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import type { Interval } from "../../statistics/interval.ts";
+import type { RuleEvidence } from "./evidence.ts";
 import { readContrast } from "./readContrast.ts";
 import { corpusKey, type Reading, type ReadOptions } from "./reading.ts";
 import { depthOf, placeOf, type Region, type Scale } from "./region.ts";
@@ -19,14 +19,14 @@ export interface PartReadings {
  */
 export function readParts(
   rule: JudgedRule,
-  cells: Cells,
+  evidence: RuleEvidence,
   columns: readonly Dim[],
   leastSpeakers: number,
   options: ReadOptions,
 ): PartReadings {
   const { level } = options;
   const read = (at: number) =>
-    columns.flatMap((column) => readContrast(cells, rule.contrast, column, { ...options, level: at }));
+    columns.flatMap((column) => readContrast(evidence, rule.contrast, column, { ...options, level: at }));
   const counts = new Map<string, number>();
   for (const reading of read(level))
     if (isEnough(reading, rule.least.tokens, leastSpeakers))

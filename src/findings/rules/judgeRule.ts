@@ -3,6 +3,7 @@ import type { DecisionAccuracy } from "../../estimates/correctedRate.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import { partition } from "../../estimates/partition.ts";
 import { selectCells } from "../../estimates/selection.ts";
+import type { TokenTable } from "../../estimates/tokenTable.ts";
 import * as messages from "../../messages/rules.ts";
 import { decide, fewestSpeakers } from "./decide.ts";
 import {
@@ -21,6 +22,7 @@ import { readContrast } from "./readContrast.ts";
 import { type Corpus, corpusKey, type Reading } from "./reading.ts";
 import { placeOf, regionOf, scaleOf } from "./region.ts";
 import type { JudgedRule, Rule } from "./ruleSchema.ts";
+import { isOfTokens } from "./tokenContrasts.ts";
 import type { RuleVerdict } from "./verdict.ts";
 import { sourceSentence, verdictSentence } from "./verdictSentence.ts";
 import { whyUnreadable } from "./whyUnreadable.ts";
@@ -30,6 +32,10 @@ export interface JudgeOptions {
   readonly level?: number;
   /** How reliable measured devoicing is; rates by it are then judged corrected for its errors. */
   readonly accuracy?: DecisionAccuracy;
+  /** Single vowels and consonants of the same corpora, for rules that cells cannot judge. Default: not at hand. */
+  readonly tokens?: TokenTable | null;
+  /** What must stand beside verdicts by tokens, such as that only some recordings were read. Default none. */
+  readonly tokenNotices?: readonly string[];
   /** Sentences that must stand beside every number of a dataset, by its name: e.g. that its voices are synthetic. */
   readonly notices?: Readonly<Record<string, string>>;
 }
@@ -40,22 +46,31 @@ export interface JudgeOptions {
  * rule are refused with the reason. With one speaker the verdict speaks of that speaker only.
  */
 export function judgeRule(rule: Rule, cells: Cells, options: JudgeOptions = {}): RuleVerdict[] {
-  const { notices = {} } = options;
+  const { notices = {}, tokenNotices = [] } = options;
   return judgeCorpora(rule, cells, options).map((verdict) => {
+    const ofTokens = isOfTokens(rule.contrast) && verdict.basis !== null ? tokenNotices : [];
     const notice = notices[verdict.dataset];
-    return notice === undefined ? verdict : { ...verdict, warnings: [notice, ...verdict.warnings] };
+    const warnings = [...(notice === undefined ? [] : [notice]), ...ofTokens, ...verdict.warnings];
+    return { ...verdict, warnings };
   });
 }
 
-function judgeCorpora(rule: Rule, cells: Cells, { level = 0.95, accuracy }: JudgeOptions): RuleVerdict[] {
+function judgeCorpora(
+  rule: Rule,
+  cells: Cells,
+  { level = 0.95, accuracy, tokens = null }: JudgeOptions,
+): RuleVerdict[] {
   const corpora = corporaOf(cells);
   if (!("holds" in rule))
     return corpora.map((corpus) => unread(rule, corpus, level, messages.needsColumns(rule.contrast.columns)));
+  if (isOfTokens(rule.contrast) && tokens === null)
+    return corpora.map((corpus) => unread(rule, corpus, level, messages.tokensNotAtHand()));
   const options = { level, accuracy };
-  const whole = readContrast(cells, rule.contrast, null, options);
+  const at = { cells, tokens };
+  const whole = readContrast(at, rule.contrast, null, options);
   const judgeable = whole.some((reading) => reading.evidence && isEnough(reading, rule.least.tokens, 1));
   const parts = (columns: readonly Dim[], least: number) =>
-    readParts(rule, cells, judgeable ? columns : [], least, options);
+    readParts(rule, at, judgeable ? columns : [], least, options);
   const environments = parts(rule.exceptions, rule.least.speakers);
   const speakers = parts(["speaker"], 1);
   return corpora.flatMap((corpus) => {
@@ -63,7 +78,8 @@ function judgeCorpora(rule: Rule, cells: Cells, { level = 0.95, accuracy }: Judg
     const evidence = own.filter((reading) => reading.evidence);
     if (evidence.length > 0)
       return evidence.map((reading) => judged(rule, reading, environments, speakers, level));
-    const reason = own.length > 0 ? messages.marksByRule() : whyUnreadable(rule, cells, corpus);
+    const reason =
+      own.length > 0 ? (own[0]!.reason ?? messages.marksByRule()) : whyUnreadable(rule, cells, corpus);
     return [unread(rule, corpus, level, reason)];
   });
 }
@@ -126,6 +142,7 @@ function headOf(rule: JudgedRule, reading: Reading, level: number): Omit<Unfinis
     ...{ kind: rule.contrast.kind, scale: scaleOf(rule.contrast), holds: rule.holds },
     ...{ estimate: reading.estimate, ...(reading.judged === null ? none : finite(reading.judged)) },
     ...{ bound: reading.bound, sides: reading.sides, tokens: reading.tokens, speakers: reading.speakers },
+    detail: reading.detail ?? null,
     scope: reading.speakers === 1 ? "one speaker" : "speakers",
     ...{ basis: reading.basis, method: reading.method || null, warnings: reading.warnings },
   };
@@ -154,7 +171,7 @@ function identity(rule: Rule, { dataset, labelSet }: Corpus, level: number) {
       source: sourceSentence(rule.source),
     },
     ...{ dataset, labelSet, level, reason: null, place: null, words: null },
-    ...{ environments: null, bySpeaker: null, clearest: [], mostContrary: [] },
+    ...{ environments: null, bySpeaker: null, clearest: [], mostContrary: [], detail: null },
   };
 }
 

@@ -29,6 +29,8 @@ export interface Reading extends Corpus {
   readonly speakers: number;
   /** Estimates of each cut: rates, or geometric means in ms; null where there is none. */
   readonly sides: readonly (number | null)[];
+  /** Which of several compared quantities decided, in words; null where there is one only. */
+  readonly detail?: string | null;
   /** Why there is no estimate although there are tokens; null when there is one, or when durations do not allow it. */
   readonly reason: string | null;
   readonly method: string;

@@ -1,12 +1,19 @@
 import type { Interval } from "../../statistics/interval.ts";
 import type { Holds, RuleContrast } from "./ruleSchema.ts";
 
-/** Ratios are compared on the log scale, rates and differences as they are. */
-export type Scale = "share" | "difference" | "ratio";
+/** Ratios are compared on the log scale, all others as they are. */
+export const scales = ["share", "difference", "ratio", "semitones", "hertz"] as const;
+export type Scale = (typeof scales)[number];
 
-export function scaleOf({ kind }: RuleContrast): Scale {
-  if (kind === "rate") return "share";
-  return kind === "rate-difference" ? "difference" : "ratio";
+const scaleOfKind: Readonly<Record<RuleContrast["kind"], Scale>> = {
+  ...({ rate: "share", "rate-difference": "difference", "length-ratio": "ratio" } as const),
+  ...({ "duration-ratio": "ratio", "devoiced-mora": "ratio" } as const),
+  ...({ "vowel-separation": "share", "mora-count": "share" } as const),
+  ...({ "length-quality": "semitones", formant: "semitones", colouring: "hertz" } as const),
+};
+
+export function scaleOf({ kind }: Pick<RuleContrast, "kind">): Scale {
+  return scaleOfKind[kind];
 }
 
 /** Values that a quantity can take at all. */
@@ -14,6 +21,8 @@ export const possible: Readonly<Record<Scale, Interval>> = {
   share: { low: 0, high: 1 },
   difference: { low: -1, high: 1 },
   ratio: { low: 0, high: Number.POSITIVE_INFINITY },
+  semitones: { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY },
+  hertz: { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY },
 };
 
 /**

@@ -2,6 +2,7 @@ import * as v from "valibot";
 import { contrasts, surroundings } from "../../estimates/lengthContrast.ts";
 import { cellColumns } from "../../measures/columns.ts";
 import { expandSelector } from "../../phonology/phoneClasses.ts";
+import { type TokenContrast, tokenContrasts, tokenKinds } from "./tokenContrasts.ts";
 
 const text = v.pipe(v.string(), v.trim(), v.minLength(1, "some text"));
 const selector = v.pipe(
@@ -74,8 +75,12 @@ const needs = v.strictObject({
 });
 
 /** The contrasts a rule may speak of. */
-export const contrastKinds = ["rate", "rate-difference", "length-ratio", "duration-ratio", "needs"] as const;
-const judged = v.variant("kind", [rate, rateDifference, lengthRatio, durationRatio]);
+export const contrastKinds = [
+  ...(["rate", "rate-difference", "length-ratio", "duration-ratio"] as const),
+  ...tokenKinds,
+  "needs",
+] as const;
+const judged = v.variant("kind", [rate, rateDifference, lengthRatio, durationRatio, ...tokenContrasts]);
 
 const worth = v.optional(v.pipe(v.number(), v.gtValue(0)));
 const holds = v.variant("when", [
@@ -119,12 +124,14 @@ export const judgedRuleSchema = v.strictObject({
 });
 export const needsRuleSchema = v.strictObject({ ...head, contrast: needs, holdsWhen: text });
 
-/** A rule that cells can judge. Rates and their differences are shares (0.95, not 95); ratios are plain numbers. */
+/** A rule that cells or tokens can judge. Rates and their differences are shares (0.95, not 95); ratios are plain numbers, shifts in semitones or Hz. */
 export type JudgedRule = v.InferOutput<typeof judgedRuleSchema>;
 /** A rule that needs columns which results do not hold. */
 export type NeedsRule = v.InferOutput<typeof needsRuleSchema>;
 export type Rule = JudgedRule | NeedsRule;
 export type RuleContrast = JudgedRule["contrast"];
+/** Those that cells can judge. */
+export type CellContrast = Exclude<RuleContrast, TokenContrast>;
 export type RuleCut = v.InferOutput<typeof cut>;
 export type Holds = v.InferOutput<typeof holds>;
 export type RuleSource = v.InferOutput<typeof source>;

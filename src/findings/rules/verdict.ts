@@ -75,6 +75,8 @@ export interface RuleVerdict {
   readonly bound: "at least" | "at most" | null;
   readonly level: number;
   readonly sides: readonly (number | null)[];
+  /** Which of several compared quantities decided, in words ("/i/ and /e/"); null where there is one only. */
+  readonly detail: string | null;
   readonly tokens: readonly number[];
   readonly speakers: number;
   readonly words: null;

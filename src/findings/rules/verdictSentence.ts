@@ -59,20 +59,28 @@ function exceptionsText({ verdict, environments, bySpeaker }: Unsaid): string[] 
   return said;
 }
 
-function tooLittle(rule: Extract<Rule, { holds: unknown }>, { dataset, tokens, speakers }: Unsaid): string {
+/** What a verdict counts: "sounds", "words", "morae". */
+export function countedAs({ kind, detail }: Pick<RuleVerdict, "kind" | "detail">): string {
+  if (kind === "devoiced-mora") return "morae";
+  return kind === "mora-count" && detail !== null ? detail : "sounds";
+}
+
+function tooLittle(rule: Extract<Rule, { holds: unknown }>, verdict: Unsaid): string {
+  const { dataset, tokens, speakers } = verdict;
   const { least } = rule;
+  const counted = countedAs(verdict);
   const fewest = Math.min(...tokens);
   const sounds =
     tokens.length > 1
-      ? `${tokens.join(" and ")} sounds on the two sides, where at least ${least.tokens} on each are wanted`
-      : `${fewest} sounds, where at least ${least.tokens} are wanted`;
+      ? `${tokens.join(" and ")} ${counted} on the two sides, where at least ${least.tokens} on each are wanted`
+      : `${fewest} ${counted}, where at least ${least.tokens} are wanted`;
   if (fewest < least.tokens) return `${dataset} has ${sounds}; that is too few to say anything.`;
   return `${dataset} has ${speakers} speakers who show this, where at least ${least.speakers} are wanted to speak about speakers.`;
 }
 
 function whatText(
   rule: Extract<Rule, { holds: unknown }>,
-  { estimate, bound, sides, scale }: Unsaid,
+  { estimate, bound, sides, scale, detail }: Unsaid,
 ): string {
   const { contrast } = rule;
   const about = bound === null ? "" : `${bound} `;
@@ -89,6 +97,18 @@ function whatText(
         : `long vowels last ${about}${value} as long as short ones`;
     case "duration-ratio":
       return `${contrast.first.called} last ${about}${value} as long as ${contrast.second.called}`;
+    case "formant":
+      return `the ${contrast.formant === "f1Hz" ? "F1" : "F2"} of /${contrast.vowel}/ lies ${numberText(Math.abs(estimate!), scale!)} ${estimate! < 0 ? "below" : "above"} the limit (${contrast.limits.lowerVoices} Hz for lower voices, ${contrast.limits.higherVoices} Hz for higher ones)`;
+    case "vowel-separation":
+      return `${value} of the vowels of ${detail}, which of all pairs lie closest, are nearer to the centre of their own kind (half would be by chance)`;
+    case "length-quality":
+      return `${detail}, which of all differs most between long and short vowels, shifts by ${value}`;
+    case "mora-count":
+      return `the number of morae explains ${value} of the variance of ${contrast.of === "word" ? "word" : "phrase"} durations`;
+    case "devoiced-mora":
+      return `morae with a devoiced vowel last ${about}${value} as long as the same morae voiced`;
+    case "colouring":
+      return `the centre of gravity of ${detail} before ${contrast.vowels} /i/ minus before ${contrast.vowels} /u/ is ${value}${contrast.consonants.length > 1 ? ", the smallest of the differences that could be had" : ""}`;
   }
 }
 
@@ -120,7 +140,12 @@ export function holdsText(holds: Holds, scale: Scale): string {
     return `about ${say(holds.value)}, give or take ${scale === "ratio" ? `${Math.round(100 * holds.margin)} %` : say(holds.margin)}`;
   const more = holds.when === "more-than";
   const none = scale === "ratio" ? 1 : 0;
-  const [longer, shorter] = scale === "ratio" ? ["longer", "shorter"] : ["more", "less"];
+  const [longer, shorter] =
+    scale === "ratio"
+      ? ["longer", "shorter"]
+      : scale === "hertz" || scale === "semitones"
+        ? ["higher", "lower"]
+        : ["more", "less"];
   const limit = `${more ? "more" : "less"} than ${say(holds.value)}`;
   const direction = holds.value === none && scale !== "share" ? (more ? longer : shorter) : limit;
   if (holds.negligible === undefined) return direction!;
@@ -132,6 +157,8 @@ export function holdsText(holds: Holds, scale: Scale): string {
 /** `0.923` as a share is "92.3 %", as a difference "+92.3 points", as a ratio "0.92 times". */
 export function numberText(value: number, scale: Scale): string {
   if (scale === "ratio") return `${value.toFixed(2)} times`;
+  if (scale === "semitones") return `${value.toFixed(2)} semitones`;
+  if (scale === "hertz") return `${value.toFixed(0)} Hz`;
   const hundred = (100 * value).toFixed(1);
   return scale === "share" ? `${hundred} %` : `${hundred} points`;
 }

@@ -13,6 +13,8 @@ export function sampleVerdict(changes: Partial<ShownVerdict> = {}): ShownVerdict
     place: "holds",
     sentence: "Over 12 speakers of d, it holds.",
     reason: null,
+    kind: "length-ratio",
+    detail: null,
     scale: "ratio",
     holds: { when: "between", from: 1.5, to: 3 },
     estimate: 2.2,

@@ -62,7 +62,7 @@ test("parseRules names the missing field", () => {
 
 test("parseRules gives place, value and what is allowed", () => {
   expect(refusal({ ...good, contrast: { ...good.contrast, kind: "rates" } })).toContain(
-    'contrast.kind is "rates"; it must be "rate" or "rate-difference" or "length-ratio" or "duration-ratio" or "needs".',
+    'contrast.kind is "rates"; it must be "rate" or "rate-difference" or "length-ratio" or "duration-ratio" or "formant"',
   );
   expect(refusal({ ...good, least: { tokens: 1, speakers: 5 } })).toContain(
     "least.tokens is 1; it must be at least 2.",

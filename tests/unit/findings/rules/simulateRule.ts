@@ -2,6 +2,7 @@ import type { Cells } from "../../../../src/estimates/cells.ts";
 import { type CellToken, cellsFromTokens } from "../../../../src/estimates/cellsFromTokens.ts";
 import type { Filter } from "../../../../src/estimates/filter.ts";
 import type { JudgedRule } from "../../../../src/findings/rules/ruleSchema.ts";
+import { isOfTokens } from "../../../../src/findings/rules/tokenContrasts.ts";
 import { expandSelector } from "../../../../src/phonology/phoneClasses.ts";
 import type { SeededRandom } from "../../../../src/statistics/seededRandom.ts";
 import { plainToken } from "../../estimates/sampleTokens.ts";
@@ -21,6 +22,7 @@ const spread = { logit: 0.4, logRatio: 0.05, logTempo: 0.2, logToken: 0.35 };
 /** An invented corpus whose true value lies well inside the rule's region, well outside it, or on its edge. */
 export function simulateRule(rule: JudgedRule, truth: Truth, size: Size, random: SeededRandom): Cells {
   const { contrast } = rule;
+  if (isOfTokens(contrast)) throw new Error(`${rule.id} is judged by tokens`);
   const value = trueValue(rule, truth);
   const tokens: CellToken[] = [];
   for (let k = 0; k < size.speakers; k++) {

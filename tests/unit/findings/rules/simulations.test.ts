@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { judgeRule } from "../../../../src/findings/rules/judgeRule.ts";
 import { seededRandom } from "../../../../src/statistics/seededRandom.ts";
+import { judgeSimulated, thirtyTokens } from "./judgeSimulated.ts";
 import { judgeableRules } from "./shippedRules.ts";
-import { simulateRule, type Truth } from "./simulateRule.ts";
+import type { Truth } from "./simulateRule.ts";
 
 // A small version of tests/bench/verdicts.bench.ts, which draws 200 corpora a rule.
 const draws = 2;
@@ -13,9 +13,8 @@ function judgedRightly(truth: Truth, wanted: string): number {
   let right = 0;
   for (const rule of rules)
     for (let draw = 0; draw < draws; draw++) {
-      const cells = simulateRule(rule, truth, { speakers: 20, tokens: 60 }, random);
-      const [verdict] = judgeRule(rule, cells);
-      if (verdict!.verdict === wanted) right++;
+      const { verdict } = judgeSimulated(rule, truth, { speakers: 20, tokens: 60 }, random);
+      if (verdict === wanted) right++;
     }
   return right / (draws * rules.length);
 }
@@ -36,8 +35,7 @@ test("judgeRule finds too little evidence in 30 tokens of one speaker, whatever 
   const random = seededRandom(7);
   for (const rule of rules)
     for (const truth of ["satisfies", "breaks"] as const) {
-      const tokens = rule.contrast.kind === "rate" ? 30 : 15;
-      const cells = simulateRule(rule, truth, { speakers: 1, tokens }, random);
-      expect(judgeRule(rule, cells).map(({ verdict }) => verdict)).toEqual(["too little evidence"]);
+      const { verdict } = judgeSimulated(rule, truth, thirtyTokens(rule), random);
+      expect(verdict, rule.id).toBe("too little evidence");
     }
 });
