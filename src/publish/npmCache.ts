@@ -1,18 +1,25 @@
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
+import { bundleOwnCode } from "./ownCode.ts";
 
 const require = createRequire(import.meta.url);
 
-/** Packages a page may import by name. Each is bundled once; they share one another's code. */
-const shared = ["d3", "@observablehq/plot", "arquero", "hyparquet", "htl", "isoformat"] as const;
+/** Packages a page may import by name, with the names by which pages call them. Each is bundled once; they share one another's code. */
+const shared = {
+  d3: /\bd3\b/,
+  "@observablehq/plot": /\bPlot\b|observablehq\/plot/,
+  arquero: /\baq\b|arquero/,
+  hyparquet: /hyparquet/,
+  htl: /\b(?:html|svg|htl)\b/,
+  isoformat: /isoformat/,
+} as const;
+type Shared = keyof typeof shared;
 
-/** Names under which pages import the project's own code, e.g. `import {…} from "npm:morascope"`, and what they get. */
-const ownEntries: Readonly<Record<string, string>> = {
-  morascope: fileURLToPath(new URL("../../reports/components/index.ts", import.meta.url)),
-  "morascope-notebook": fileURLToPath(new URL("../../reports/components/notebook.ts", import.meta.url)),
+/** Packages that another of them is made with. */
+const needs: Partial<Record<Shared, readonly Shared[]>> = {
+  "@observablehq/plot": ["d3", "htl", "isoformat"],
 };
 
 export function packageFolder(name: string): string {
@@ -60,13 +67,10 @@ function shareBundles(self: string, folders: ReadonlyMap<string, string>): Plugi
 }
 
 async function bundle(name: string, folders: ReadonlyMap<string, string>): Promise<string> {
-  const own = ownEntries[name];
-  const from = JSON.stringify(own ?? name);
-  const contents = own
-    ? `export * from ${from};`
-    : `export * from ${from}; import * as all from ${from}; export default "default" in all ? all["default"] : all;`;
+  const from = JSON.stringify(name);
+  const contents = `export * from ${from}; import * as all from ${from}; export default "default" in all ? all["default"] : all;`;
   const result = await build({
-    stdin: { contents, resolveDir: path.dirname(own ?? packageFolder(name)), loader: "js" },
+    stdin: { contents, resolveDir: packageFolder(name), loader: "js" },
     bundle: true,
     format: "esm",
     platform: "browser",
@@ -75,8 +79,6 @@ async function bundle(name: string, folders: ReadonlyMap<string, string>): Promi
     legalComments: "inline",
     charset: "utf8",
     define: { "process.env.NODE_ENV": '"production"' },
-    // Its module for bundlers has no default export, unlike the one that Node loads.
-    alias: { wavefile: "wavefile/dist/wavefile.js" },
     logLevel: "silent",
     write: false,
     plugins: [shareBundles(name, folders)],
@@ -84,19 +86,29 @@ async function bundle(name: string, folders: ReadonlyMap<string, string>): Promi
   return result.outputFiles[0]!.text;
 }
 
+/** The code of all pages: which packages they may call. */
+async function pagesCode(root: string): Promise<string> {
+  const pages = (await readdir(root, { recursive: true })).filter((file) => file.endsWith(".md"));
+  const texts = await Promise.all(pages.map((file) => readFile(path.join(root, file), "utf8")));
+  return texts.flatMap((text) => [...text.matchAll(/```js[^\n]*\n([\s\S]*?)```|\$\{[^}]*\}/g)]).join("\n");
+}
+
 /**
  * Fills the framework's package cache under `root` from the installed packages and from the project's own code,
- * so that a build asks no registry and no other host for anything. `notebook`: also what pages of one's own import.
+ * so that a build asks no registry and no other host for anything. Packages that no page calls are left out.
+ * `notebook`: also what pages of one's own import.
  */
 export async function fillNpmCache(root: string, ownVersion: string, notebook = false): Promise<void> {
   const cache = path.join(root, ".observablehq", "cache", "_npm");
+  const code = await pagesCode(root);
+  const called = (Object.keys(shared) as Shared[]).filter((name) => shared[name].test(code));
+  const wanted = new Set(called.flatMap((name) => [name, ...(needs[name] ?? [])]));
   const folders = new Map<string, string>();
-  for (const name of shared) folders.set(name, `/${name}@${await installedVersion(name)}`);
-  for (const name of Object.keys(ownEntries))
-    if (notebook || name === "morascope") folders.set(name, `/${name}@${ownVersion}`);
-  for (const name of await mentionedPackages()) {
+  for (const name of wanted) folders.set(name, `/${name}@${await installedVersion(name)}`);
+  for (const name of [...(await mentionedPackages()), ...Object.keys(shared)]) {
     if (!folders.has(name)) await mkdir(path.join(cache, `${name}@0.0.0`), { recursive: true });
   }
+  await bundleOwnCode({ root, cache, version: ownVersion, notebook });
   for (const [name, folder] of folders) {
     const code = await bundle(name, folders);
     await mkdir(path.join(cache, folder), { recursive: true });
