@@ -1,4 +1,12 @@
 /** What the pages of single tokens import. */
+
+export { colouringChoices } from "./colouring/colouringChoices.ts";
+export { colourSpeakersFigure } from "./colouring/colourSpeakersFigure.ts";
+export { differenceFigure } from "./colouring/differenceFigure.ts";
+export { spreadFigure } from "./colouring/spreadFigure.ts";
+export { effectsFigure } from "./models/effectsFigure.ts";
+export { modelChoices } from "./models/modelChoices.ts";
+export { varianceFigure } from "./models/varianceFigure.ts";
 export { growthFigure } from "./timing/growthFigure.ts";
 export { rhythmFigure } from "./timing/rhythmFigure.ts";
 export { stepsFigure } from "./timing/stepsFigure.ts";
