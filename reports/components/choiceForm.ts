@@ -1,3 +1,4 @@
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choice, Choices } from "./choices.ts";
 import { element } from "./element.ts";
 
@@ -66,6 +67,17 @@ export function choiceField(choices: Choices, choice: Choice): HTMLElement {
   return choice.kind === "several" ? severalOf(choices, choice) : typed(choices, choice);
 }
 
+/** Which values of the address are not known here; empty and out of sight where all are. */
+export function unknownLine({ unknown }: Choices): HTMLElement {
+  const words = interfaceText().choices;
+  const lines = unknown.map(({ label, value, instead }) => words.unknown(label, value, instead));
+  return element(
+    "p",
+    { class: "unknown-values", role: "status", hidden: lines.length === 0 },
+    lines.join(" "),
+  );
+}
+
 function fill(form: HTMLFormElement, choices: Choices): void {
   const focused = document.activeElement as HTMLInputElement | null;
   const held =
@@ -75,7 +87,11 @@ function fill(form: HTMLFormElement, choices: Choices): void {
     { type: "button", class: "reset", disabled: choices.isInitial, click: () => choices.reset() },
     "Reset",
   );
-  form.replaceChildren(...choices.list.map((choice) => choiceField(choices, choice)), reset);
+  form.replaceChildren(
+    ...choices.list.map((choice) => choiceField(choices, choice)),
+    reset,
+    unknownLine(choices),
+  );
   if (held === null) return;
   const same = [...form.querySelectorAll<HTMLInputElement>(`[name="${CSS.escape(held.name)}"]`)];
   (same.find((field) => field.type !== "checkbox" || field.value === held.value) ?? reset).focus();

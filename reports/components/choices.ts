@@ -11,10 +11,15 @@ export interface Choice {
   readonly kind: "one" | "several" | "text" | "number";
   readonly options: readonly ChoiceOption[];
   readonly initial: string;
+  /** Letters of a text that count; default: enough for any word and any token. */
+  readonly longest?: number;
 }
 
 /** Enough for any word and any token; more in an address is a mistake. */
 const longestText = 200;
+
+/** Of an unknown value no more is repeated. */
+const longestShown = 40;
 
 /** A choice as it stands, in words. */
 export interface ChosenWords {
@@ -34,7 +39,7 @@ type Values = Readonly<Record<string, string>>;
 
 function valid(choice: Choice, value: string | undefined): string {
   if (value === undefined) return choice.initial;
-  if (choice.kind === "text") return value.trim().slice(0, longestText);
+  if (choice.kind === "text") return value.trim().slice(0, choice.longest ?? longestText);
   if (choice.kind === "number")
     return Number.isFinite(Number.parseFloat(value)) ? String(Number.parseFloat(value)) : "";
   const known = choice.options.map((option) => option.value);
@@ -42,6 +47,22 @@ function valid(choice: Choice, value: string | undefined): string {
   const wanted = value.split(",");
   const kept = known.filter((name) => wanted.includes(name));
   return kept.length === 0 ? choice.initial : kept.join(",");
+}
+
+/** What an address asks for that is none of a choice's options. */
+export interface UnknownValue {
+  readonly label: string;
+  readonly value: string;
+  /** The options that count instead, by their labels. */
+  readonly instead: string;
+}
+
+/** Of the values wanted those that the choice does not know. */
+function unknownIn({ kind, options }: Choice, wanted: string | undefined): string[] {
+  if (wanted === undefined || wanted === "" || kind === "text") return [];
+  if (kind === "number") return Number.isFinite(Number.parseFloat(wanted)) ? [] : [wanted];
+  const values = kind === "one" ? [wanted] : wanted.split(",").filter(Boolean);
+  return values.filter((value) => !options.some((option) => option.value === value));
 }
 
 /**
@@ -53,6 +74,7 @@ export class Choices {
   readonly #listeners: (() => void)[] = [];
   #values: Record<string, string> = {};
   #list: readonly Choice[] = [];
+  #unknown: readonly UnknownValue[] = [];
 
   constructor(define: (values: Values) => readonly Choice[]) {
     this.#define = define;
@@ -87,6 +109,11 @@ export class Choices {
     return words.filter(({ value }) => value !== "");
   }
 
+  /** Values last asked for that are no options: of the address, or of another set of the corpus. */
+  get unknown(): readonly UnknownValue[] {
+    return this.#unknown;
+  }
+
   get isInitial(): boolean {
     return this.#list.every((choice) => this.get(choice.name) === choice.initial);
   }
@@ -112,6 +139,14 @@ export class Choices {
     this.#values = Object.fromEntries(
       this.#list.map((choice) => [choice.name, valid(choice, wanted[choice.name])]),
     );
+    this.#unknown = this.#list.flatMap((choice) => {
+      const chosen = this.several(choice.name);
+      const labels = choice.options.filter(({ value }) => chosen.includes(value)).map(({ label }) => label);
+      return unknownIn(choice, wanted[choice.name]).map((value) => ({
+        ...{ label: choice.label, value: value.slice(0, longestShown) },
+        instead: labels.length === 0 ? this.get(choice.name) : labels.join(", "),
+      }));
+    });
   }
 
   #address(): string {

@@ -2,6 +2,7 @@
  * Everything a reader of the pages can meet, in English: one file a page, plain strings and functions of numbers.
  * Another language is one file beside this folder that gives the same names.
  */
+import { choices } from "./choices.ts";
 import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
 import { figure } from "./figure.ts";
@@ -16,6 +17,7 @@ import { whatMatters } from "./whatMatters.ts";
 import { words } from "./words.ts";
 
 export const english = {
+  choices,
   cite,
   colouring,
   figure,
