@@ -66,11 +66,6 @@ export class Corrections {
     return corrected;
   };
 
-  /** Whether an utterance has corrections. */
-  concern(utterance: { readonly dataset: string; readonly utterance: string }): boolean {
-    return this.#ofUtterance.has(keyOf(utterance));
-  }
-
   get counts(): CorrectionCounts {
     const used = [...this.#used];
     const saying = (devoiced: boolean | null) => used.filter((one) => one.devoiced === devoiced).length;
