@@ -1,5 +1,5 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
-import { choiceField } from "../choiceForm.ts";
+import { choiceField, unknownLine } from "../choiceForm.ts";
 import type { Choices } from "../choices.ts";
 import { element } from "../element.ts";
 import { foldedChoices, openChoices } from "./listenChoices.ts";
@@ -48,6 +48,7 @@ export function listenForm(choices: Choices): HTMLFormElement {
         element("summary", {}, words.more),
         element("div", { class: "more-fields" }, ...fields(foldedChoices)),
       ),
+      unknownLine(choices),
     );
     if (name !== null) form.querySelector<HTMLElement>(`[name="${CSS.escape(name)}"]`)?.focus();
   };
