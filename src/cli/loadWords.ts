@@ -7,6 +7,7 @@ import { jsonBroken } from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
 import type { ListProblem } from "../messages/words.ts";
 import * as messages from "../messages/words.ts";
+import { wordCitations } from "../publish/wordCitations.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { readColumns } from "../storage/readColumns.ts";
 import { readDictionary } from "../storage/readDictionary.ts";
@@ -68,8 +69,7 @@ export async function loadWords(
   return {
     material,
     citations: [
-      ...cards.map(citationOf),
-      "Words and readings: IPADIC 2.7.0-20070801, copyright 2000–2003 Nara Institute of Science and Technology, as shipped with kuromoji 0.1.2.",
+      ...wordCitations(cards),
       ...(accents === undefined
         ? []
         : [`Accents: ${basename(accents)}, as given; add its own citation and licence.`]),
@@ -90,21 +90,6 @@ async function readCards(folder: string) {
   } catch (error) {
     throw new UserError(jsonBroken(path, error instanceof Error ? error.message : String(error)));
   }
-}
-
-function citationOf({
-  name,
-  version,
-  licence,
-  citation,
-  attribution,
-}: v.InferOutput<typeof cardSchema>): string {
-  const title = citation ?? `${name}${version === null ? "" : `, version ${version}`}.`;
-  return [
-    title,
-    `Licence: ${licence.name}${licence.url === null ? "" : ` (${licence.url})`}.`,
-    ...attribution,
-  ].join(" ");
 }
 
 /** The first lines that cannot be used, and how many more there are. */

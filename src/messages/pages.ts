@@ -1,10 +1,12 @@
 import type { DatasetCard, LabelSetCard } from "../datasets/types.ts";
 import { colouring } from "../interface/english/colouring.ts";
 import { listen } from "../interface/english/listen.ts";
+import { lookUp } from "../interface/english/lookUp.ts";
 import { pages } from "../interface/english/pages.ts";
 import { timing } from "../interface/english/timing.ts";
 import { vowelSpace } from "../interface/english/vowelSpace.ts";
 import { whatMatters } from "../interface/english/whatMatters.ts";
+import { words } from "../interface/english/words.ts";
 
 /** English wording of the published pages that stands whatever the data say. */
 
@@ -18,6 +20,8 @@ export const pageNames = {
   "what-matters": pages.whatMatters,
   listen: pages.listen,
   rules: "Rules",
+  words: pages.words,
+  "look-up": pages.lookUp,
   datasets: "Datasets",
   method: "Method",
   dictionary: "Dictionary",
@@ -38,6 +42,8 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
   listen: listen.description,
   rules:
     "Which rules of thumb about Japanese sounds the recordings bear out, each with its interval and its exceptions.",
+  words: words.description,
+  "look-up": lookUp.description,
   datasets: "The datasets behind these pages: licence, credits, labels, and what was left out and why.",
   method: "How each number came about, what it can show and what it cannot.",
   dictionary: "Every column of the results: meaning, unit, source and what a missing value means.",

@@ -13,8 +13,8 @@ export interface ListenSource {
   readonly cards: readonly DatasetCard[];
   readonly results: string;
   readonly folders: AudioFolders;
-  /** Examples that the site holds already. */
-  readonly examples: readonly Clip[];
+  /** Utterances that are heard elsewhere in the site. */
+  readonly examples: readonly Pick<Clip, "dataset" | "utterance">[];
   /** Folder for the list and the table. */
   readonly data: string;
   /** Folder for the recordings. */

@@ -17,6 +17,8 @@ const places = [
   ["what-matters", "sounds"],
   ["listen", "sounds"],
   ["rules", "lessons"],
+  ["words", "lessons"],
+  ["look-up", "lessons"],
   ["datasets", "sources"],
   ["method", "sources"],
   ["dictionary", "sources"],

@@ -12,12 +12,15 @@ import { writeListenSource } from "./listenSource.ts";
 import { writePageData } from "./pageData.ts";
 import { pageWords } from "./pageWords.ts";
 import { readAgreement } from "./readAgreement.ts";
+import { readDrillWords } from "./readDrillWords.ts";
 import { readExplanations } from "./readExplanations.ts";
 import type { Run } from "./readResults.ts";
 import { readVerdicts } from "./readVerdicts.ts";
 import { readReferenceBands } from "./referenceBands.ts";
 import { rulesHtml, rulesKeyHtml, rulesLinkHtml } from "./rulesHtml.ts";
 import { limitsHtml, startHtml } from "./startHtml.ts";
+import { wordCitations } from "./wordCitations.ts";
+import { wordRecordings, writeWordsSource } from "./wordsSource.ts";
 
 export interface SiteSource {
   /** Copy of the page templates, which this fills. */
@@ -64,8 +67,15 @@ export async function writeSiteSource({
   await mkdir(data, { recursive: true });
   const explanations = await readExplanations(results);
   await writePageData(results, { explanations, level: run.parameters.level, data });
+  const words = await readDrillWords(results);
+  const heard = [...clips.clips, ...wordRecordings(words, run.datasets, clips.clips)];
   await writeListenSource({
-    ...{ cards: run.datasets, results, folders: audio, examples: clips.clips, data, recordings },
+    ...{ cards: run.datasets, results, folders: audio, examples: heard, data, recordings },
+  });
+  await writeWordsSource(words, {
+    data,
+    citations: wordCitations(run.datasets),
+    software: `${run.software.name} ${run.software.version}`,
   });
   await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));

@@ -36,10 +36,9 @@ export const lookUp = {
   },
   whispered: "likely whispered",
   voiced: "likely voiced",
-  open: "either way",
+  open: "may go either way",
   unknown: "unknown",
   chance: (estimate: string) => `whispered in about ${estimate}`,
-  interval: (low: string, high: string) => `${low} to ${high}`,
   percent: (share: number) => `${Math.round(100 * share)}${space}%`,
 
   vowel: "The vowels, one by one",

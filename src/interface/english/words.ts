@@ -67,8 +67,8 @@ export const words = {
   reset: "Reset",
   shown: (shown: number, listed: number, found: number) =>
     found > listed
-      ? `${count(shown)} of the ${count(listed)} best are shown; ${count(found)} were found in all.`
-      : `${count(shown)} of ${count(found)} are shown.`,
+      ? `${shown < listed ? `${count(shown)} of the` : "The"} ${count(listed)} best of ${count(found)} that were found.`
+      : `${count(shown)} of ${count(found)} that were found.`,
   none: "Nothing fits all of this. Take one of the choices back.",
 
   /** Sets. */
@@ -88,9 +88,8 @@ export const words = {
   pickShort: "Pick",
   picked: "Picked",
   percent: (share: number) => `${Math.round(100 * share)}${space}%`,
-  range: (low: string, high: string) => `${low} to ${high}`,
-  chance: (vowel: string, estimate: string, low: string, high: string) =>
-    `/${vowel}/ whispered in about ${estimate} (${low} to ${high})`,
+  chance: (vowel: string, estimate: string, range: string) =>
+    `/${vowel}/ whispered in about ${estimate} (${range})`,
   ratio: (sound: string, estimate: string, low: string, high: string, atLeast: boolean) =>
     `long ${sound} lasts ${atLeast ? "at least " : ""}${estimate} times as long (${low} to ${high})`,
   anySound: "sounds of all kinds",
