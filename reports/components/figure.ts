@@ -3,6 +3,7 @@ import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { element } from "./element.ts";
 import { citation } from "./keep/citation.ts";
 import { numbersIn } from "./keep/keptNumbers.ts";
+import { revealNamed } from "./keep/revealNamed.ts";
 import { tools } from "./keep/tools.ts";
 
 export interface FigureParts {
@@ -61,7 +62,7 @@ export function figure(parts: FigureParts): HTMLElement {
     picture: picture instanceof Element ? picture : null,
     numbers: numbersIn(numbers),
   };
-  return element(
+  const made = element(
     "figure",
     { class: "figure", id, "aria-labelledby": `${id}-finding` },
     element(
@@ -76,4 +77,6 @@ export function figure(parts: FigureParts): HTMLElement {
     tools(kept, say),
     status,
   );
+  revealNamed(made);
+  return made;
 }

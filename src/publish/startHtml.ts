@@ -6,6 +6,7 @@ import type { Clip, Clips } from "./clips.ts";
 import { clipsHtml } from "./clipsHtml.ts";
 import { type Html, html } from "./html.ts";
 import { intervalSvg, ratioScale, shareScale } from "./intervalSvg.ts";
+import { keepAttributes } from "./keepHtml.ts";
 import { markJapanese } from "./markJapanese.ts";
 import type { Run } from "./readResults.ts";
 import { setName } from "./setName.ts";
@@ -26,7 +27,19 @@ function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
   const marks = answer.marks;
   const scale = finding.scale === "share" ? shareScale : ratioScale(marks);
   const picture = marks.length === 0 ? null : intervalSvg(marks, scale, answer.sentence);
-  return html`<div class="answer">${several ? html`<h3>${name}</h3>` : null}<p>${markJapanese(answer.sentence)}</p>${picture}</div>`;
+  const keep = keepAttributes({
+    id: `finding-${finding.id}`,
+    set: `${answer.dataset}/${answer.labelSet}`,
+    header: ["sound", "estimate", "low", "high", "at least"],
+    rows: marks.map((mark) => [
+      mark.name,
+      mark.estimate,
+      mark.low,
+      mark.high,
+      mark.atLeast ? "true" : "false",
+    ]),
+  });
+  return html`<div class="answer"${keep}>${several ? html`<h3>${name}</h3>` : null}<p class="sentence">${markJapanese(answer.sentence)}</p>${picture}</div>`;
 }
 
 function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {

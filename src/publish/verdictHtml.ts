@@ -5,6 +5,7 @@ import { basisWords, ruleWords } from "../messages/rulesPage.ts";
 import type { EffectScale } from "./effectScale.ts";
 import { effectSvg } from "./effectSvg.ts";
 import { type Html, html } from "./html.ts";
+import { keepAttributes } from "./keepHtml.ts";
 import { markJapanese } from "./markJapanese.ts";
 import { openRatio } from "./openRatio.ts";
 import { partsHtml } from "./partsHtml.ts";
@@ -73,7 +74,25 @@ export function verdictHtml(run: Run, verdict: ShownVerdict, scale: EffectScale)
   const kind = verdict.scale!;
   const region = regionOf(verdict.holds!, kind);
   const name = setName(run.datasets, verdict.dataset, verdict.labelSet);
-  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}" data-rank="${rankOf(verdict)}"><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
+  const keep = keepAttributes({
+    id: `rule-${verdict.rule}`,
+    set: setKey(verdict),
+    header: ["rule", "verdict", "estimate", "low", "high", "level", "tokens", "speakers", "basis"],
+    rows: [
+      [
+        ...[
+          verdict.statement.en,
+          verdict.verdict,
+          verdict.estimate,
+          verdict.low,
+          verdict.high,
+          verdict.level,
+        ],
+        ...[verdict.tokens.join(" against "), verdict.speakers, verdict.basis],
+      ],
+    ],
+  });
+  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}" data-rank="${rankOf(verdict)}"${keep}><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
 }
 
 /** Verdicts that say why there is no judgement, in a line a reason. */

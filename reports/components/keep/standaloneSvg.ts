@@ -4,6 +4,8 @@ import { wrapText } from "./wrapText.ts";
 
 const namespace = "http://www.w3.org/2000/svg";
 const margin = 16;
+/** A finding longer than this is set as running text. */
+const longestHeading = 140;
 
 /** The words in a saved picture: what it shows above it, where it comes from below. */
 export interface Caption {
@@ -101,9 +103,13 @@ export function standaloneSvg(
   const top = Math.min(...parts.map(({ box }) => box.top));
   const innerPx = Math.max(...parts.map(({ box }) => box.right)) - left;
   const widthPx = Math.ceil(innerPx) + 2 * margin;
-  const heading = wrapText(caption.finding, `600 17px ${serif}`, innerPx);
+  const long = caption.finding.length > longestHeading;
+  const [size, family, weight, step] = long
+    ? ([13, sans, 400, 18] as const)
+    : ([17, serif, 600, 23] as const);
+  const heading = wrapText(caption.finding, `${weight} ${size}px ${family}`, innerPx);
   const source = wrapText(caption.source, `11px ${sans}`, innerPx);
-  const pictureTop = margin + heading.length * 23 + 8;
+  const pictureTop = margin + heading.length * step + 8;
   const pictureBottom = pictureTop + Math.max(...parts.map(({ box }) => box.bottom)) - top;
   const heightPx = Math.ceil(pictureBottom + 14 + source.length * 15 + margin);
   const root = svgElement("svg", {
@@ -119,13 +125,13 @@ export function standaloneSvg(
       { x: margin, y, fill, "font-family": family, "font-size": size, "font-weight": weight },
       text,
     );
-  const headingLine = line(17, serif, ink, 600);
+  const headingLine = line(size, family, ink, weight);
   const sourceLine = line(11, sans, soft, 400);
   root.append(
     svgElement("title", {}, caption.finding),
     svgElement("desc", {}, `${caption.description} ${caption.source}`.trim()),
     svgElement("rect", { width: widthPx, height: heightPx, fill: sheet }),
-    ...heading.map((text, i) => headingLine(text, margin + 16 + i * 23)),
+    ...heading.map((text, i) => headingLine(text, margin + size - 1 + i * step)),
   );
   for (const { drawn, box } of parts) {
     drawn.setAttribute("x", String(margin + box.left - left));

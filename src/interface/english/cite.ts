@@ -12,6 +12,7 @@ export const cite = {
   computedWith: (software: string, version: string) => `Computed with ${software} ${version}`,
   figureCalled: (id: string) => `Figure “${id}”`,
   counted: (filter: string) => `Counted: ${filter}`,
+  asSaid: "as the sentence says",
   everything: "everything, no filter chosen",
   version: (version: string) => `version ${version}`,
   resultsOf: (day: string) => `results of ${day}`,

@@ -10,6 +10,7 @@ export const figure = {
   savePng: "Save picture (PNG)",
   copyLink: "Copy link",
   cite: "Cite",
+  keepOrCite: "Save or cite",
   copied: "Copied.",
   notCopied: "The browser does not allow copying here: save the file, or mark the text and copy it.",
   saved: (name: string) => `Saved as ${name}.`,

@@ -8,6 +8,11 @@ export function datasetWords({ name, version, licence }: SourceDataset): string 
   return [name, version && words.version(version), licence.name].filter(Boolean).join(", ");
 }
 
+/** Sentences that must stand wherever numbers of these datasets are shown. */
+function noticesOf({ datasets }: CitedView): string[] {
+  return [...new Set(datasets.flatMap(({ notice }) => (notice === null ? [] : [notice])))];
+}
+
 /** Where a picture's numbers come from, in a line that fits below it. */
 export function sourceLine({ software, resultsOf }: Provenance, view: CitedView): string {
   const words = interfaceText().cite;
@@ -19,7 +24,7 @@ export function sourceLine({ software, resultsOf }: Provenance, view: CitedView)
     `${softwareTitle} ${software.version}, ${words.resultsOf(resultsOf.slice(0, 10))}`,
   ]
     .filter(Boolean)
-    .join(". ")}.`;
+    .join(". ")}. ${noticesOf(view).join(" ")}`.trimEnd();
 }
 
 /** A picture cited as running text. */
@@ -27,11 +32,10 @@ export function citationText(provenance: Provenance, view: CitedView): string {
   const words = interfaceText().cite;
   const quoted = `“${view.finding.replace(/[.。]$/, "")}.” ${words.figureCalled(view.figure)}.`;
   const own = view.datasets.flatMap(({ citation }) => (citation === null ? [] : [citation]));
-  const notices = view.datasets.flatMap(({ notice }) => (notice === null ? [] : [notice]));
   return [
     quoted,
     sourceLine(provenance, view),
     `${view.address} (${words.seenOn(view.seenOn.slice(0, 10))}).`,
-    ...new Set([...own, ...notices]),
+    ...new Set(own),
   ].join(" ");
 }
