@@ -1,16 +1,34 @@
-import { english } from "./english/index.ts";
+import { type InterfaceText, type Language, languageOf, localAddress } from "./languages.ts";
 
-/** The wording of the pages in one language. */
-export type InterfaceText = typeof english;
+export type { InterfaceText } from "./languages.ts";
 
-let chosen: InterfaceText = english;
+/** A page says its language itself; a build begins in the first one. */
+let chosen: Language = languageOf(
+  (globalThis as { document?: { documentElement: { lang: string } } }).document?.documentElement.lang,
+);
 
 /** The wording in the language of the page that is being shown or built. */
 export function interfaceText(): InterfaceText {
-  return chosen;
+  return chosen.text;
 }
 
-/** Sets the language of what is shown or built from now on. */
-export function useInterfaceText(text: InterfaceText): void {
-  chosen = text;
+/** The tag of that language, as in the `lang` attribute. */
+export function interfaceLanguage(): string {
+  return chosen.tag;
+}
+
+/** An address of the site, as `/devoicing?vowel=u`, in that language. */
+export function pageAddress(address: string): string {
+  return localAddress(address, chosen);
+}
+
+/** Runs `work`, which must not wait for anything, with the wording of another language. */
+export function inLanguage<T>(tag: string, work: () => T): T {
+  const before = chosen;
+  chosen = languageOf(tag);
+  try {
+    return work();
+  } finally {
+    chosen = before;
+  }
 }

@@ -15,7 +15,8 @@ import { refuseForeignFolder, replaceSite } from "./outputFolder.ts";
 import { copyOwnPages, ownPlace, readOwnPages } from "./ownPages.ts";
 import { readFindings, readProblems, readRun } from "./readResults.ts";
 import { findOutsideRequests } from "./selfContained.ts";
-import { type SiteConfig, siteConfig, sitePages } from "./siteConfig.ts";
+import { shownPages } from "./shownPages.ts";
+import { type SiteConfig, siteConfig } from "./siteConfig.ts";
 import { writeSiteSource } from "./writeSiteSource.ts";
 
 export interface BuildSiteOptions {
@@ -106,6 +107,7 @@ export async function buildSite({
     await writeSiteSource({ root, results: source, run, problems, findings, audio, recordings });
     await copyOwnPages(source, root);
     const own = await readOwnPages(source);
+    const shown = shownPages(own);
     step(2);
     await fillNpmCache(root, run.software.version, own.length > 0);
     await stamp(root, new Date(run.createdAt));
@@ -114,14 +116,14 @@ export async function buildSite({
     await runFramework(siteConfig({ root, output: built, run, own }), built, (line) => complaints.push(line));
     const real = realComplaints(
       complaints,
-      [...sitePages, ...own].map(({ file }) => `/${file}`),
+      shown.map(({ file }) => `/${file}`),
     );
     const mine = real.filter((line) => line.includes(`/${ownPlace}/`));
     if (mine.length > 0) throw new UserError(ownPageDoesNotBuild(mine));
     if (real.length > 0) throw new Error(`the pages do not build:\n${real.join("\n")}`);
-    for (const { file, description } of [...sitePages, ...own]) {
+    for (const { file, description, lang } of shown) {
       const page = path.join(built, `${file}.html`);
-      await writeFile(page, finishPage(await readFile(page, "utf8"), description));
+      await writeFile(page, finishPage(await readFile(page, "utf8"), { description, lang }));
     }
     await cp(recordings, path.join(built, recordingsFolder), { recursive: true });
     step(4);

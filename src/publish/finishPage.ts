@@ -4,7 +4,10 @@ import { contentPolicy } from "./contentPolicy.ts";
  * What the framework's page lacks: the language, a viewport that lets readers zoom, a description, and a policy that
  * keeps the page to its own host wherever it is put. Throws when the framework's page is not built as we know it.
  */
-export function finishPage(html: string, description: string): string {
+export function finishPage(
+  html: string,
+  { description, lang }: { readonly description: string; readonly lang: string },
+): string {
   const viewport = /<meta name="viewport"[^>]*>/;
   if (!html.includes("<html>") || !viewport.test(html))
     throw new Error("the framework's page has changed its shape");
@@ -15,5 +18,5 @@ export function finishPage(html: string, description: string): string {
     '<meta name="color-scheme" content="light dark">',
     `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
   ];
-  return html.replace("<html>", '<html lang="en">').replace(viewport, () => head.join("\n"));
+  return html.replace("<html>", `<html lang="${lang}">`).replace(viewport, () => head.join("\n"));
 }

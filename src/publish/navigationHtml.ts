@@ -1,4 +1,4 @@
-import { interfaceText } from "../interface/interfaceText.ts";
+import { interfaceText, pageAddress } from "../interface/interfaceText.ts";
 import { type Html, html } from "./html.ts";
 
 /** A page as the navigation names it; `file` without its ending, `index` being the start page. */
@@ -17,9 +17,10 @@ export type NavigationGroup = (typeof navigationGroups)[number];
  */
 export function navigationHtml(pages: readonly NavigationPage[], current: string): Html {
   const words = interfaceText().navigation;
-  const link = ({ file, name }: NavigationPage) => {
+  const link = ({ file, name, group }: NavigationPage) => {
     const here = file === current ? html` aria-current="page"` : null;
-    return html`<li><a href="/${file === "index" ? "" : file}"${here}>${name}</a></li>`;
+    const address = `/${file === "index" ? "" : file}`;
+    return html`<li><a href="${group === "own" ? address : pageAddress(address)}"${here}>${name}</a></li>`;
   };
   const filled = navigationGroups
     .map((group) => ({ group, own: pages.filter((page) => page.group === group) }))

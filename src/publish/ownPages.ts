@@ -30,7 +30,7 @@ const nameRule = /^[a-z][a-z0-9-]{0,59}$/;
 /** Writes a page to start from into the results folder and gives its path. Throws a UserError when there is one. */
 export async function newOwnPage(results: string, name: string, example: PageExample): Promise<string> {
   if (!nameRule.test(name)) throw new UserError(messages.pageNameWrong(name));
-  const entries = await readdir(results).catch(() => []);
+  const entries = await readdir(results).catch((): string[] => []);
   if (!entries.includes("run.json")) throw new UserError(messages.resultsForPage(results));
   const file = path.join(results, ownPagesFolder, `${name}.md`);
   const title = name.charAt(0).toUpperCase() + name.slice(1).replaceAll("-", " ");
@@ -73,7 +73,7 @@ export async function copyOwnPages(results: string, root: string): Promise<void>
 }
 
 async function ownPageNames(results: string): Promise<string[]> {
-  const entries = await readdir(path.join(results, ownPagesFolder)).catch(() => []);
+  const entries = await readdir(path.join(results, ownPagesFolder)).catch((): string[] => []);
   const names = entries
     .filter((entry) => entry.endsWith(".md"))
     .map((entry) => entry.slice(0, -".md".length));

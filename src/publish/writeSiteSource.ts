@@ -1,4 +1,4 @@
-import { cp, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
+import { cp, mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Problem } from "../datasets/types.ts";
 import type { Finding } from "../findings/runFindings.ts";
@@ -6,7 +6,6 @@ import { agreementHtml } from "./agreementHtml.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
-import { fillTemplate } from "./fillTemplate.ts";
 import { html } from "./html.ts";
 import { writeListenSource } from "./listenSource.ts";
 import { writePageData } from "./pageData.ts";
@@ -18,9 +17,11 @@ import type { Run } from "./readResults.ts";
 import { readVerdicts } from "./readVerdicts.ts";
 import { readReferenceBands } from "./referenceBands.ts";
 import { rulesHtml, rulesKeyHtml, rulesLinkHtml } from "./rulesHtml.ts";
+import { sitePages } from "./siteConfig.ts";
 import { limitsHtml, startHtml } from "./startHtml.ts";
 import { wordCitations } from "./wordCitations.ts";
 import { wordRecordings, writeWordsSource } from "./wordsSource.ts";
+import { writePages } from "./writePages.ts";
 
 export interface SiteSource {
   /** Copy of the page templates, which this fills. */
@@ -46,23 +47,21 @@ export async function writeSiteSource({
 }: SiteSource): Promise<void> {
   const clips = await makeClips(run.datasets, results, audio, root);
   const verdicts = await readVerdicts(results);
-  const parts = {
+  const agreement = await readAgreement(results);
+  const parts = () => ({
     ...pageWords(),
     start: startHtml(run, findings, clips),
     rulesLink: rulesLinkHtml(run, verdicts) ?? html``,
     rulesKey: rulesKeyHtml(run, verdicts) ?? html``,
     rules: rulesHtml(run, verdicts),
-    agreement: agreementHtml(run, await readAgreement(results)),
+    agreement: agreementHtml(run, agreement),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
     dictionary: dictionaryHtml(),
     level: html`${Math.round(100 * run.parameters.level)}`,
-  };
-  for (const file of await readdir(root)) {
-    if (!file.endsWith(".md")) continue;
-    const page = path.join(root, file);
-    await writeFile(page, fillTemplate(await readFile(page, "utf8"), parts));
-  }
+  });
+  const names = sitePages.map(({ file }) => file);
+  await writePages(root, names, parts);
   const data = path.join(root, "data");
   await mkdir(data, { recursive: true });
   const explanations = await readExplanations(results);

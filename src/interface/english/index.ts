@@ -11,6 +11,7 @@ import { listen } from "./listen.ts";
 import { lookUp } from "./lookUp.ts";
 import { navigation } from "./navigation.ts";
 import { pages } from "./pages.ts";
+import { site } from "./site.ts";
 import { timing } from "./timing.ts";
 import { vowelSpace } from "./vowelSpace.ts";
 import { whatMatters } from "./whatMatters.ts";
@@ -19,13 +20,14 @@ import { words } from "./words.ts";
 export const english = {
   choices,
   cite,
+  figures,
   colouring,
   figure,
-  figures,
   listen,
   lookUp,
   navigation,
   pages,
+  site,
   timing,
   vowelSpace,
   whatMatters,

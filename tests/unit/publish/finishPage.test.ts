@@ -6,7 +6,7 @@ const page =
 
 describe("finishPage", () => {
   test("sets language, description and policy, and lets readers zoom", () => {
-    const done = finishPage(page, "What it is");
+    const done = finishPage(page, { description: "What it is", lang: "en" });
     expect(done).toContain('<html lang="en">');
     expect(done).toContain('content="What it is"');
     expect(done).not.toContain("maximum-scale");
@@ -14,6 +14,7 @@ describe("finishPage", () => {
   });
 
   test("throws on a page of another shape instead of leaving it unfinished", () => {
-    expect(() => finishPage("<html lang='x'><body>", "d")).toThrow("changed its shape");
+    const wrong = { description: "d", lang: "en" };
+    expect(() => finishPage("<html lang='x'><body>", wrong)).toThrow("changed its shape");
   });
 });

@@ -1,0 +1,33 @@
+import { describe, expect, test } from "vitest";
+import { inLanguage, interfaceText, pageAddress } from "../../../src/interface/interfaceText.ts";
+import { languageOf, languages, localAddress } from "../../../src/interface/languages.ts";
+import { translated, untranslated } from "../../../src/interface/translation.ts";
+
+describe("translated() and untranslated()", () => {
+  const base = { a: { b: "one", c: (n: number) => `${n}` }, d: ["x"], e: "two" };
+  test("take what is translated and English for the rest, and say what is missing", () => {
+    const half = { a: { b: "eins" }, d: ["y", "z"] };
+    const merged = translated<typeof base>(base, half);
+    expect([merged.a.b, merged.a.c(3), merged.d, merged.e]).toEqual(["eins", "3", ["y", "z"], "two"]);
+    expect(untranslated<typeof base>(base, half)).toEqual(["a.c", "e"]);
+    expect(base.a.b).toBe("one");
+  });
+});
+
+test("inLanguage() speaks the language inside and the one before outside, also after an error", () => {
+  const english = interfaceText().navigation.skip;
+  expect(inLanguage("ja", () => interfaceText().navigation.skip)).not.toBe(english);
+  expect(() =>
+    inLanguage("ja", () => {
+      throw new Error("no");
+    }),
+  ).toThrow("no");
+  expect(interfaceText().navigation.skip).toBe(english);
+});
+
+test("pageAddress() leads to the page in the language, whatever stands behind its name", () => {
+  expect(pageAddress("/devoicing?vowel=u")).toBe("/devoicing?vowel=u");
+  expect(inLanguage("ja", () => pageAddress("/devoicing?vowel=u"))).toBe("/ja/devoicing?vowel=u");
+  expect(localAddress("#id", languageOf("ja"))).toBe("#id");
+  expect(languageOf("fr")).toBe(languages[0]);
+});
