@@ -48,7 +48,7 @@ export function labelledIntervals(
 
 function differs(spoken: readonly LabelPhone[], reading: UtteranceReading): LabelProblem {
   const difference = firstDifference(spoken, reading.morae)!;
-  const line = spoken[Math.min(difference.index, spoken.length - 1)]!.line;
+  const line = spoken[Math.min(difference.index, spoken.length - 1)]?.line ?? 1;
   return { line, fatal: false, ...labelReadingDiffers(describe(difference, reading)) };
 }
 

@@ -8,6 +8,10 @@ import { type LabelLine, splitLabelLine } from "./splitLabelLine.ts";
 const toleranceMs = 0.11;
 const msPerHundredNanoseconds = 1e-4;
 const msPerSecond = 1000;
+/** A label beyond this is a slip: a day. */
+const latestMs = 86_400_000;
+/** Faults of one file that are told; whatever follows, the file is not used. */
+const mostFaults = 50;
 
 /**
  * The phones of one label file, in ascending order.
@@ -22,6 +26,7 @@ export function readLabels(text: string, format: LabelFormat): LabelReading {
   let inSeconds = false;
   for (const raw of text.split("\n")) {
     number++;
+    if (problems.length >= mostFaults) break;
     const line = raw.trimEnd();
     if (line === "" || (format === "ctm" && line.startsWith(";;"))) continue;
     const parts = splitLabelLine(line, format, number);
@@ -53,7 +58,9 @@ function phoneOf(label: string): ReturnType<typeof normalisePhone> {
 function readLines(lines: readonly LabelLine[], msPerUnit: number, problems: LabelProblem[]): LabelPhone[] {
   const phones: LabelPhone[] = [];
   let previousEndMs = 0;
+  let faults = problems.length;
   for (const { start, end, label, accented, line } of lines) {
+    if (faults >= mostFaults) break;
     const known = phoneOf(label);
     if (known === null) problems.push({ line, fatal: true, ...wording.labelPhoneUnknown(label) });
     const startMs = toMs(start, msPerUnit);
@@ -63,6 +70,7 @@ function readLines(lines: readonly LabelLine[], msPerUnit: number, problems: Lab
     if (wrong !== null) problems.push({ line, fatal: true, ...wrong });
     else if (startMs - previousEndMs > toleranceMs)
       problems.push({ line, fatal: false, ...wording.labelTimesGap(label, startMs, previousEndMs) });
+    if (known === null || wrong !== null) faults++;
     if (!Number.isNaN(endMs)) previousEndMs = endMs;
     if (known !== null && wrong === null)
       phones.push({
@@ -97,9 +105,9 @@ function timeProblem(times: Times): wording.Wording | null {
   return null;
 }
 
-/** In ms, to 100 ns; NaN for what is not a decimal number: an empty field, hexadecimal or Infinity are no times. */
+/** In ms, to 100 ns; NaN for what is no decimal number (an empty field, hexadecimal, Infinity) and for more than a day. */
 function toMs(value: string, msPerUnit: number): number {
-  return /^-?\d+(\.\d+)?([eE][-+]?\d+)?$/.test(value)
-    ? Math.round(Number(value) * msPerUnit * 1e4) / 1e4
-    : Number.NaN;
+  if (!/^-?\d+(\.\d+)?([eE][-+]?\d+)?$/.test(value)) return Number.NaN;
+  const ms = Math.round(Number(value) * msPerUnit * 1e4) / 1e4;
+  return ms > latestMs ? Number.NaN : ms;
 }

@@ -1,4 +1,5 @@
-import { parse } from "csv-parse/sync";
+import { CsvError, parse } from "csv-parse/sync";
+import { tableUnreadable } from "../messages/datasets.ts";
 import type { LayoutContext } from "./layouts/layout.ts";
 import { peekLines, readListText } from "./readLines.ts";
 
@@ -19,7 +20,11 @@ export function readRows(
   delimiter: DelimiterName,
 ): readonly TableRow[] {
   const text = readListText(context, path);
-  return text === null ? [] : splitRows(text, delimiter);
+  if (text === null) return [];
+  const rows = splitRows(text, delimiter);
+  if (!(rows instanceof CsvError)) return rows;
+  context.report(tableUnreadable(rows.message), path, Number(rows.lines ?? 1));
+  return [];
 }
 
 /** The header of a delimited text, or its first row; empty when there is none. */
@@ -29,21 +34,28 @@ export function peekHeader(
   delimiter: DelimiterName,
 ): readonly string[] {
   const [first] = peekLines(context, path, 1);
-  return first === undefined ? [] : (splitRows(first, delimiter)[0]?.fields ?? []);
+  const rows = first === undefined ? [] : splitRows(first, delimiter);
+  return rows instanceof CsvError ? [] : (rows[0]?.fields ?? []);
 }
 
-function splitRows(text: string, delimiter: DelimiterName): TableRow[] {
+/** Rows, or what is wrong with the text: a quotation mark may stay open. */
+function splitRows(text: string, delimiter: DelimiterName): TableRow[] | CsvError {
   const quoted = delimiter === "comma" || delimiter === "semicolon";
-  const records = parse(text, {
-    delimiter: delimiters[delimiter],
-    quote: quoted ? '"' : false,
-    relax_quotes: true,
-    relax_column_count: true,
-    skip_empty_lines: true,
-    info: true,
-  }) as unknown as { record: string[]; info: { lines: number } }[];
-  return records.map(({ record, info }) => {
-    const inside = quoted ? record.reduce((sum, field) => sum + field.split("\n").length - 1, 0) : 0;
-    return { fields: record.map((field) => field.trim()), line: info.lines - inside };
-  });
+  try {
+    const records = parse(text, {
+      delimiter: delimiters[delimiter],
+      quote: quoted ? '"' : false,
+      relax_quotes: true,
+      relax_column_count: true,
+      skip_empty_lines: true,
+      info: true,
+    }) as unknown as { record: string[]; info: { lines: number } }[];
+    return records.map(({ record, info }) => {
+      const inside = quoted ? record.reduce((sum, field) => sum + field.split("\n").length - 1, 0) : 0;
+      return { fields: record.map((field) => field.trim()), line: info.lines - inside };
+    });
+  } catch (error) {
+    if (error instanceof CsvError) return error;
+    throw error;
+  }
 }

@@ -114,6 +114,14 @@ export const textEmpty = (id: string): DatasetWording => ({
   excluded: true,
 });
 
+export const tableUnreadable = (reason: string): DatasetWording => ({
+  rule: "table-unreadable",
+  message: `The table cannot be parted into fields: ${reason.slice(0, 200)}.`,
+  wayOut:
+    'Close the quotation mark that was opened (a mark inside a quoted field is written ""), or save the table again.',
+  excluded: true,
+});
+
 export const textTooLong = (id: string, characters: number, most: number): DatasetWording => ({
   rule: "text-too-long",
   message: `The text or reading of ${quote(id)} has ${characters.toLocaleString("en")} characters; an utterance may have ${most.toLocaleString("en")}.`,

@@ -18,7 +18,7 @@ export function labelColumnsMissing(line: string): Wording {
 export function labelTimeNotNumber(value: string): Wording {
   return {
     rule: "label-time-not-a-number",
-    message: `The time ${quote(value)} is not a number.`,
+    message: `The time ${quote(value)} is not a number, or is more than a day after the start.`,
     wayOut: lookAtLine,
   };
 }

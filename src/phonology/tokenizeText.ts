@@ -19,8 +19,12 @@ const longRun = new RegExp(
   "gu",
 );
 
+/** NUL and halves of surrogate pairs make the analyser fail. */
+const unknownToAnalyser = /[\0\p{Cs}]/gu;
+
 /** Words in order, their surfaces joining to the text; a run of letters that is too long for a word is one without a reading. */
-export function tokenizeText(text: string, tokenizer: ReadingTokenizer): readonly ReadingToken[] {
+export function tokenizeText(written: string, tokenizer: ReadingTokenizer): readonly ReadingToken[] {
+  const text = written.replace(unknownToAnalyser, "\ufffd");
   const tokens: ReadingToken[] = [];
   let at = 0;
   for (const { 0: run, index } of text.matchAll(longRun)) {

@@ -169,3 +169,13 @@ test("a line of ten million characters is left out by name and in time, and file
   expect(dataset.problems[0]!.message).toContain("10,000,000 characters");
   expectHelpful(dataset);
 });
+
+test("a quotation mark that is never closed is named with its table, and loses no other table's lines without a word", async () => {
+  const dataset = await openFolder({
+    "list.csv": 'audio,text\ngood.wav,"よい\nother.wav,悪い\n',
+    ...good,
+  });
+  expect(rulesOf(dataset)).toContain("table-unreadable list.csv:3");
+  expect(dataset.utterances).toEqual([]);
+  expectHelpful(dataset);
+});

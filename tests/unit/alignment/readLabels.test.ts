@@ -91,3 +91,19 @@ describe("readLabels(text, format)", () => {
     expect(rules("0 4100001 a\n4100000 5000000 i\n")).toEqual([]);
   });
 });
+
+test.each(["1e999", "1e300", "86400.1"])(
+  "readLabels(a time of %s) is refused and not taken for a very long sound",
+  (time) => {
+    const { phones, problems } = readLabels(`0 0.1 k\n0.1 ${time} a\n`, "start-end-phone");
+    expect(phones).toEqual([]);
+    expect(problems.map(({ rule, line }) => [rule, line])).toEqual([["label-time-not-a-number", 2]]);
+  },
+);
+
+test("readLabels(a million bad lines) tells the first fifty and stops", () => {
+  const { phones, problems } = readLabels("x\n".repeat(1_000_000), "start-end-phone");
+  expect([phones.length, problems.length]).toEqual([0, 50]);
+  const wrong = readLabels("0 0.1 k\n0.2 0.1 a\n".repeat(1000), "start-end-phone").problems;
+  expect(wrong.filter(({ fatal }) => fatal).length).toBe(50);
+});

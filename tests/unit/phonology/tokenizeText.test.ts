@@ -59,7 +59,7 @@ describe("reading a hostile text", () => {
       "龘",
       "\u3099",
     ],
-    ...["=", "'", "\\", "😀", "\u202e", "ゝ", "々", "a\u0301"],
+    ...["=", "'", "\\", "😀", "\u202e", "\0", "\ud800", "\udc00", "ゝ", "々", "a\u0301"],
   ])("%j five thousand characters long takes less than five seconds", (part) => {
     const text = part.repeat(Math.floor(5000 / part.length));
     const startedAt = performance.now();

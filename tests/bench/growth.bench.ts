@@ -1,0 +1,72 @@
+/**
+ * How time and memory grow with a corpus of labels alone: 2,000, 20,000 and 200,000 utterances by ever more speakers,
+ * each in a process of its own. Other sizes: `npm run bench -- growth 1000 4000`. Prints processor time per utterance
+ * with and without what every run costs (measured on 20 utterances), the peak of resident memory, and the exponent of
+ * growth fitted to log time over log size: 1 is proportional. Wanted: time per utterance within 15 %, memory within 25 %.
+ */
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
+
+interface Run {
+  readonly utterances: number;
+  readonly tokens: number;
+  readonly cells: number;
+  readonly sec: number;
+  readonly cpuSec: number;
+  readonly peakMb: number;
+  readonly tasks: Readonly<Record<string, number>>;
+}
+
+const sizes = process.argv.slice(2).map(Number);
+const wanted = sizes.length > 0 ? sizes : [2000, 20_000, 200_000];
+const base = run(20);
+const runs = wanted.map(run);
+const perUtteranceMs = (one: Run) => (1000 * (one.cpuSec - base.cpuSec)) / (one.utterances - base.utterances);
+
+console.log(`every run: ${base.cpuSec.toFixed(1)} s of processor, ${Math.round(base.peakMb)} MB at most\n`);
+console.log("utterances  tokens     cells      wall s  cpu s   ms/utterance  of it growing  peak MB");
+for (const one of runs)
+  console.log(
+    [
+      one.utterances.toLocaleString("en").padEnd(12),
+      one.tokens.toLocaleString("en").padEnd(11),
+      one.cells.toLocaleString("en").padEnd(11),
+      one.sec.toFixed(1).padEnd(8),
+      one.cpuSec.toFixed(1).padEnd(8),
+      ((1000 * one.cpuSec) / one.utterances).toFixed(3).padEnd(14),
+      perUtteranceMs(one).toFixed(3).padEnd(15),
+      Math.round(one.peakMb),
+    ].join(""),
+  );
+for (const task of new Set(runs.flatMap(({ tasks }) => Object.keys(tasks))))
+  console.log(
+    `  ${task}: ${runs.map(({ tasks, utterances }) => `${((tasks[task] ?? 0) / utterances).toFixed(3)} ms`).join(", ")} an utterance`,
+  );
+const spread = (values: readonly number[]) => Math.max(...values) / Math.min(...values) - 1;
+console.log(`\nexponent of growth: ${exponent().toFixed(3)} (without what every run costs)`);
+console.log(`time per utterance within ${percent(spread(runs.map(perUtteranceMs)))}, wanted 15 %`);
+console.log(`peak memory within ${percent(spread(runs.map(({ peakMb }) => peakMb)))}, wanted 25 %`);
+
+function run(utterances: number): Run {
+  const file = join(import.meta.dirname, "growth", "runOne.ts");
+  const { stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", file, String(utterances)], {
+    encoding: "utf8",
+  });
+  if (stdout === "") throw new Error(stderr);
+  return JSON.parse(stdout) as Run;
+}
+
+/** Slope of the least-squares line through log time over log size. */
+function exponent(): number {
+  const points = runs.map((one) => [Math.log(one.utterances), Math.log(one.cpuSec - base.cpuSec)] as const);
+  const mean = (at: 0 | 1) => points.reduce((sum, point) => sum + point[at], 0) / points.length;
+  const [x, y] = [mean(0), mean(1)];
+  return (
+    points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0) /
+    points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0)
+  );
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(0)} %`;
+}

@@ -1,0 +1,46 @@
+/** One run of the benchmark in a process of its own, so that its peak of memory is its own. Prints one line of JSON. */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { runPipeline } from "../../../src/runPipeline.ts";
+import { runOptions } from "../../helpers/runOptions.ts";
+import { writeLabelledCorpus } from "./writeLabelledCorpus.ts";
+
+const utterances = Number(process.argv[2]);
+const folder = mkdtempSync(join(tmpdir(), "morascope-bench-"));
+try {
+  const dataset = join(folder, "corpus");
+  writeLabelledCorpus(dataset, utterances);
+  const startedAt = performance.now();
+  const cpuBefore = process.cpuUsage();
+  const tasks: Record<string, number> = {};
+  let task = "Opening";
+  let since = startedAt;
+  const next = (name: string) => {
+    tasks[task] = (tasks[task] ?? 0) + performance.now() - since;
+    task = name;
+    since = performance.now();
+  };
+  const { counts } = await runPipeline(
+    runOptions([dataset], join(folder, "out"), {
+      onProgress: (progress) => {
+        if (progress.task !== task) next(progress.task);
+      },
+    }),
+  );
+  next("");
+  const { user, system } = process.cpuUsage(cpuBefore);
+  process.stdout.write(
+    `${JSON.stringify({
+      utterances,
+      tokens: counts.tokens,
+      cells: counts.cells,
+      sec: (performance.now() - startedAt) / 1000,
+      cpuSec: (user + system) / 1e6,
+      peakMb: process.resourceUsage().maxRSS / 1024,
+      tasks,
+    })}\n`,
+  );
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
