@@ -57,6 +57,12 @@ export const audioTruncated = (promisedSec: number, foundSec: number): AudioWord
   wayOut: `${fetchAgain} A shorter recording would pass for faster speech, so it was left out.`,
 });
 
+export const audioUnpacksTooFar = (bytes: number, sec: number): AudioWording => ({
+  rule: "audio-unpacks-too-far",
+  message: `The first ${bytes} bytes unpack to ${seconds(sec)} of sound, which no speech does: it is silence, or made to fill memory.`,
+  wayOut: "Listen to the file. If there is speech in it, save it again as WAV or FLAC.",
+});
+
 export const audioCutOff = (foundSec: number): AudioWording => ({
   rule: "audio-truncated",
   message: `The file is not whole: it breaks off inside its last piece, after ${seconds(foundSec)}.`,

@@ -4,13 +4,17 @@ import {
   audioNoSamples,
   audioTooLong,
   audioTruncated,
+  audioUnpacksTooFar,
 } from "../messages/audio.ts";
 import type { AudioHeader } from "./audioHeader.ts";
 import { mostValues } from "./audioLimits.ts";
 import { AudioRefused } from "./audioRefused.ts";
 
-/** Small, so that a file made to unpack to gigabytes is stopped early. */
-const sliceBytes = 1 << 15;
+/** So small that even a file made to unpack to gigabytes gives at most some 300 MB before it is looked at again. */
+const sliceBytes = 1 << 12;
+/** No speech coder needs less than this; what goes on so for ten minutes holds no speech. */
+const leastBytesPerSec = 50;
+const longQuietSec = 600;
 
 interface Decoded {
   readonly channelData: Float32Array[];
@@ -46,19 +50,22 @@ export async function decodeInSlices(
   const promised = exact ? Math.round(durationSec * sampleRateHz) : Number.POSITIVE_INFINITY;
   const pieces: Float32Array[][] = [];
   let frames = 0;
-  const take = ({ channelData, samplesDecoded, errors }: Decoded): void => {
+  const take = ({ channelData, samplesDecoded, errors }: Decoded, bytesRead: number): void => {
     if (errors.length > 0) throw new AudioRefused(name, audioDamaged(errors[0]!.message));
     frames += samplesDecoded;
     if (frames > promised + tolerance.extra) throw new AudioRefused(name, audioLongerThanHeader(durationSec));
     if (frames * channels > mostValues)
       throw new AudioRefused(name, audioTooLong(frames / sampleRateHz, channels, mostValues));
+    const sec = frames / sampleRateHz;
+    if (sec > longQuietSec && bytesRead < leastBytesPerSec * sec)
+      throw new AudioRefused(name, audioUnpacksTooFar(bytesRead, sec));
     if (samplesDecoded > 0) pieces.push(channelData.slice(0, channels));
   };
   try {
     await decoder.ready;
     for (let start = 0; start < bytes.length; start += sliceBytes)
-      take(await decoder.decode(bytes.subarray(start, start + sliceBytes)));
-    if (decoder.flush !== undefined) take(await decoder.flush());
+      take(await decoder.decode(bytes.subarray(start, start + sliceBytes)), start + sliceBytes);
+    if (decoder.flush !== undefined) take(await decoder.flush(), bytes.length);
   } catch (error) {
     if (error instanceof AudioRefused) throw error;
     throw new AudioRefused(name, audioDamaged(error instanceof Error ? error.message : String(error)));

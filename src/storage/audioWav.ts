@@ -30,6 +30,8 @@ const codecs: Readonly<Record<number, string>> = {
   85: "MP3 in WAV",
   255: "AAC",
 };
+/** A file of more chunks than this is made to keep its reader busy. */
+const mostChunks = 1000;
 /** Lengths that programs write when they stream and cannot come back to fill in the real one. */
 const leastUnfilled = 0x7ffff000;
 
@@ -52,7 +54,10 @@ export function readWavHeader(source: AudioSource): WavHeader {
   const bigEndian = asciiAt(source.readPart(0, 4), 0, 4) === "RIFX";
   let format: Format | null = null;
   let longDataBytes: number | null = null;
+  let chunks = 0;
   for (let offset = 12; offset + 8 <= source.sizeBytes; ) {
+    if (++chunks > mostChunks)
+      return refuse(audioHeaderBroken(`more than ${mostChunks} chunks and no sound`));
     const head = source.readPart(offset, 8);
     const name = asciiAt(head, 0, 4);
     const size = viewOf(head).getUint32(4, !bigEndian);

@@ -41,14 +41,21 @@ export interface FileTree {
   close(): void;
 }
 
+/** All archives of a folder together may unpack to so many times what one may. */
+const allArchivesShare = 2;
+
 /** Opens `folder` with the archives in it. Throws UserError when it is no readable folder. */
 export async function openFileTree(folder: string, limits: Partial<ArchiveLimits> = {}): Promise<FileTree> {
   const disk = listDisk(folder);
   const members = new Map<string, Uint8Array>();
   const refused: RefusedFile[] = [...disk.refused];
+  const most = { ...defaultArchiveLimits, ...limits };
+  let roomBytes = allArchivesShare * most.maxUnpackedBytes;
   for (const [archive, file] of [...disk.files].sort(([a], [b]) => compareCodePoints(a, b))) {
     if (!isArchive(archive)) continue;
-    const unpacked = await unpackArchive(file.absolute, { ...defaultArchiveLimits, ...limits });
+    const maxUnpackedBytes = Math.min(most.maxUnpackedBytes, roomBytes);
+    const unpacked = await unpackArchive(file.absolute, { ...most, maxUnpackedBytes });
+    for (const bytes of unpacked.files.values()) roomBytes -= bytes.byteLength;
     const prefix = archive.slice(0, archive.lastIndexOf("/") + 1);
     for (const problem of unpacked.refused)
       refused.push({ ...problem, path: problem.path || archive, archive });

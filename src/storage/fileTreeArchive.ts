@@ -1,7 +1,7 @@
 import { createReadStream } from "node:fs";
 import { open } from "node:fs/promises";
 import path from "node:path";
-import { Readable } from "node:stream";
+import { Readable, Transform } from "node:stream";
 import { createGunzip } from "node:zlib";
 import { extract, type Header } from "tar-stream";
 import xzDecompress from "xz-decompress";
@@ -75,8 +75,10 @@ async function readMembers(absolute: string, state: State): Promise<void> {
   if (/\.tar$/i.test(absolute)) await checkEnd(absolute);
   const archive = extract();
   const unpacked = decompress(absolute);
+  const measured = stoppedAt(state.limits);
   unpacked.on("error", (error) => archive.destroy(error));
-  unpacked.pipe(archive);
+  measured.on("error", (error) => archive.destroy(error));
+  unpacked.pipe(measured).pipe(archive);
   try {
     for await (const member of archive) {
       const chunks: Uint8Array[] = [];
@@ -93,6 +95,19 @@ async function readMembers(absolute: string, state: State): Promise<void> {
   } finally {
     unpacked.destroy();
   }
+}
+
+/** Passes on as much as members within the limits need with their headers: names without end are a bomb too. */
+function stoppedAt({ maxUnpackedBytes, maxFiles }: ArchiveLimits): Transform {
+  let bytes = 0;
+  return new Transform({
+    transform(chunk: Uint8Array, _, done) {
+      bytes += chunk.byteLength;
+      if (bytes > maxUnpackedBytes + 2 * blockBytes * (maxFiles + 2))
+        done(new LimitReached(archiveTooLarge(maxUnpackedBytes)));
+      else done(null, chunk);
+    },
+  });
 }
 
 /** A tar ends with blocks of zeros. Compressed ones tell by themselves when they are cut; a bare one cut between members would pass. */

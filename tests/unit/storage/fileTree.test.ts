@@ -117,6 +117,27 @@ test("openFileTree takes nothing from an archive that unpacks beyond the limit, 
   expect(tree.refused[0]!.wayOut).toContain("tar -xf");
 });
 
+test("openFileTree stops at an archive of names alone, which hold no byte but fill memory", async () => {
+  const folders = Array.from({ length: 3000 }, (_, index) => ({
+    name: `f${index}`,
+    type: "directory" as const,
+  }));
+  const bomb = gzipSync(await makeTar(folders));
+  const tree = await openFileTree(tempFolder({ "bomb.tar.gz": bomb }), {
+    maxUnpackedBytes: 1000,
+    maxFiles: 1000,
+  });
+  expect(tree.refused.map(({ rule }) => rule)).toEqual(["archive-too-large"]);
+});
+
+test("openFileTree bounds what all archives of a folder hold together", async () => {
+  const tar = await makeTar([{ name: "zeros.bin", body: "0".repeat(900_000) }]);
+  const files = { "a/1.tar": tar, "b/2.tar": tar, "c/3.tar": tar };
+  const tree = await openFileTree(tempFolder(files), { maxUnpackedBytes: 1_000_000 });
+  expect(tree.refused.map(({ path, rule }) => `${path} ${rule}`)).toEqual(["c/3.tar archive-too-large"]);
+  expect(tree.has("b/zeros.bin") && !tree.has("c/zeros.bin")).toBe(true);
+});
+
 test("openFileTree takes nothing from an archive with too many members", async () => {
   const tar = await makeTar(Array.from({ length: 30 }, (_, index) => ({ name: `${index}.txt`, body: "" })));
   const tree = await openFileTree(tempFolder({ "a.tar": tar }), { maxFiles: 20 });

@@ -13,6 +13,7 @@ import { readAudioHeader } from "../../../src/storage/audioHeader.ts";
 import { AudioRefused } from "../../../src/storage/audioRefused.ts";
 import { sourceFromBytes } from "../../../src/storage/audioSource.ts";
 import { cutAudio, readAudio } from "../../../src/storage/readAudio.ts";
+import { silentFlac } from "../../helpers/silentFlac.ts";
 import { tone, wavBytes } from "../../helpers/wavBytes.ts";
 
 const fixture = (name: string): Uint8Array => readFileSync(join(import.meta.dirname, "fixtures", name));
@@ -175,6 +176,36 @@ test("readAudio stops a FLAC whose header lies about its length, before it fills
   expect(await refusal(setTotal(2 ** 35), "a.flac")).toBe("audio-too-long");
   expect(await refusal(setTotal(100), "a.flac")).toBe("audio-longer-than-header");
   expect((await readAudio(setTotal(0), "a.flac")).samples).toHaveLength(24000);
+});
+
+test.each([
+  ["of unknown length", 0],
+  ["as long as its header says", 65535 * 300],
+])("readAudio stops a FLAC of next to nothing that unpacks without end, %s", async (_, total) => {
+  const bomb = silentFlac(300, total);
+  expect(bomb.length).toBeLessThan(10_000);
+  expect(await refusal(bomb, "a.flac")).toBe("audio-unpacks-too-far");
+});
+
+test("readAudio refuses a WAV of a million chunks and no sound, in time", async () => {
+  const bytes = new Uint8Array(8_000_012);
+  bytes.set(wavBytes([[0]], 16000, "16").subarray(0, 12));
+  const startedAt = performance.now();
+  expect(await refusal(bytes, "a.wav")).toBe("audio-header");
+  expect(performance.now() - startedAt).toBeLessThan(1000);
+});
+
+test.each([
+  ["4 GB of sound", 40, 0xfffffff0, "audio-length-field"],
+  ["0 channels", 22, 0, "audio-channels"],
+  ["65535 channels", 22, 65535, "audio-channels"],
+  ["4 billion samples a second", 24, 0xffffffff, "audio-sample-rate"],
+])("readAudio names a header that claims %s", async (_, at, value, rule) => {
+  const bytes = wavBytes([sound], 16000, "16");
+  const view = new DataView(bytes.buffer, bytes.byteOffset);
+  if (at === 22) view.setUint16(at, value, true);
+  else view.setUint32(at, value, true);
+  expect(await refusal(bytes, "a.wav")).toBe(rule);
 });
 
 test("readAudio remarks silence, clipping and samples above full scale, and uses the recording", async () => {
