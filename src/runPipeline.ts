@@ -25,6 +25,7 @@ import { Orders } from "./shards/performOrder.ts";
 import { runOrder, stoppedExit } from "./shards/runOrder.ts";
 import { ShardWork } from "./shardWork.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
+import { rememberFolders } from "./storage/datasetFolders.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
 import { loadTokens } from "./storage/loadTokens.ts";
@@ -99,13 +100,15 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
     const orders = new Orders(results.cache, options.runner ?? inThisProcess(options));
     const record = await conclude(options, results, await measure(options, results, orders));
     orders.prune();
+    const folders = Object.fromEntries(
+      record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
+    );
+    await rememberFolders(results.cache, folders);
     if (options.report)
       await buildSite({
         results: resolve(options.out),
         out: results.path("site"),
-        audio: Object.fromEntries(
-          record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
-        ),
+        audio: folders,
         onProgress: options.onProgress,
       });
     return record;

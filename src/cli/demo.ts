@@ -18,6 +18,6 @@ export function registerDemo(program: Command): void {
     .option("--no-serve", "end after the build")
     .action(async ({ out, port, serve }: { out: string; port: number; serve: boolean }) => {
       await runDatasets([demoFolder], { out, report: true, level: 0.95, memory: 256, seed: 1 });
-      if (serve) await openSite(`${out}/site`, port);
+      if (serve) await openSite(out, port);
     });
 }

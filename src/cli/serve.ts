@@ -1,8 +1,25 @@
 import { type Command, InvalidArgumentError } from "commander";
 import open from "open";
 import { portInvalid, servedAt, servedToNetwork } from "../messages/publish.ts";
+import type { AudioFolders } from "../publish/clips.ts";
 import { hasDesktop } from "../publish/hasDesktop.ts";
 import { type Served, serve } from "../publish/serve.ts";
+import { audioFolders } from "./audioFolders.ts";
+import { whatToServe } from "./whatToServe.ts";
+
+interface ServeFlags {
+  readonly port: number;
+  readonly host: string;
+  readonly open: boolean;
+  readonly audio?: readonly string[];
+}
+
+export interface OpenOptions {
+  readonly host?: string;
+  readonly browser?: boolean;
+  /** Folders of recordings, by dataset id. */
+  readonly audio?: AudioFolders;
+}
 
 const loopback = ["127.0.0.1", "::1", "localhost"];
 
@@ -12,16 +29,20 @@ function portNumber(text: string): number {
   return port;
 }
 
-/** Serves a built report, prints its address, and opens it where there is a desktop. It runs until it is stopped. */
+/**
+ * Serves a report, of a results folder with its recordings, prints its address, and opens it where there is a desktop.
+ * It runs until it is stopped.
+ */
 export async function openSite(
-  site: string,
+  folder: string,
   port: number,
-  host = "127.0.0.1",
-  browser = true,
+  { host = "127.0.0.1", browser = true, audio = {} }: OpenOptions = {},
 ): Promise<Served> {
-  const served = await serve({ site, port, host });
+  const { site, local, notes } = await whatToServe(folder, audio);
+  const served = await serve({ site, port, host, local: local ?? null });
   if (!loopback.includes(host)) process.stderr.write(`${servedToNetwork(host)}\n`);
   process.stdout.write(servedAt(served.url));
+  for (const note of notes) process.stderr.write(note);
   if (browser && hasDesktop(process.platform, process.env)) {
     const opened = await open(served.url).catch(() => null);
     opened?.on("error", () => {}); // no browser to open: the address is printed
@@ -36,8 +57,11 @@ export function registerServe(program: Command): void {
   program
     .command("serve")
     .summary("look at a report in the browser")
-    .description("Serves a built report on this machine only, until stopped with Ctrl+C.")
-    .argument("<site>", "folder of the report")
+    .description(
+      "Serves a report on this machine only, until stopped with Ctrl+C. Of a results folder all single sounds are shown, and their recordings played from the dataset’s folder, to whoever sits at this machine.",
+    )
+    .argument("<folder>", "results folder, or the folder of a report alone")
+    .option("--audio <id=folder...>", "folders of datasets whose recordings have moved since the run")
     .option("--port <number>", "port to serve on (default: a free one)", portNumber, 0)
     .option(
       "--host <address>",
@@ -45,8 +69,9 @@ export function registerServe(program: Command): void {
       "127.0.0.1",
     )
     .option("--no-open", "do not open a browser")
-    .addHelpText("after", "\nExample:\n  morascope serve results/site\n")
-    .action(async (site: string, flags: { port: number; host: string; open: boolean }) => {
-      await openSite(site, flags.port, flags.host, flags.open);
+    .addHelpText("after", "\nExample:\n  morascope serve results\n")
+    .action(async (folder: string, flags: ServeFlags) => {
+      const { port, host, open: browser, audio = [] } = flags;
+      await openSite(folder, port, { host, browser, audio: audioFolders(audio) });
     });
 }

@@ -55,6 +55,31 @@ export function servedAt(url: string): string {
   return `The report is open at ${url}\nStop with Ctrl+C.\n`;
 }
 
+/** Printed when the recordings are at hand: what is served to whoever sits at this machine. */
+export function servedRecordings(datasets: readonly string[]): string {
+  return `Recordings of ${datasets.join(", ")} are played from their own folders, on this machine only.\n`;
+}
+
+export function servedWithoutRecordings(datasets: readonly string[]): string {
+  return `Of ${datasets.join(", ")} only what the report holds can be heard: the folder of the recordings is not known. Name it with ${datasets.map((id) => `--audio ${id}=FOLDER`).join(" ")}.\n`;
+}
+
+export function audioNeedsResults(folder: string): string {
+  return `--audio goes with a results folder, and ${folder} is a report alone. Give the folder that "morascope run … --out" wrote.`;
+}
+
+export function audioNotOfResults(id: string, datasets: readonly string[]): string {
+  return `The results hold no dataset "${id}"; they are of ${datasets.join(", ")}.`;
+}
+
+export function audioFolderMissing(id: string, folder: string): string {
+  return `--audio ${id}: there is no folder ${folder}.`;
+}
+
+export function resultsWithoutReport(results: string): string {
+  return `${results} holds no report: it was made with --no-report. Build it with "morascope report ${results} --out ${results}/site".`;
+}
+
 /** Shown where clips would stand: the licence does not allow any. */
 export function clipsForbidden(dataset: string, note: string): string {
   return `${dataset}: no recording may be published. ${note}`;

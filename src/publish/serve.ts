@@ -4,8 +4,12 @@ import path from "node:path";
 import sirv from "sirv";
 import { hostNotAllowed, notASite, portTaken } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
+import type { AudioFolders } from "./clips.ts";
 import { contentPolicy } from "./contentPolicy.ts";
+import { isLocalRequest } from "./isLocalRequest.ts";
+import { openLocalRoute } from "./localRoute.ts";
 import { isSite } from "./outputFolder.ts";
+import { refuse, sendBytes } from "./sendBytes.ts";
 
 export interface ServeOptions {
   /** Folder of a built report. */
@@ -14,6 +18,11 @@ export interface ServeOptions {
   readonly port?: number;
   /** Default 127.0.0.1: only this machine can open the report. */
   readonly host?: string;
+  /**
+   * Results the report was built from, and folders of their datasets by id: whoever sits at this machine then sees all
+   * single sounds and hears all recordings. Others never do, whatever `host` is.
+   */
+  readonly local?: { readonly results: string; readonly folders: AudioFolders } | null;
 }
 
 export interface Served {
@@ -33,17 +42,20 @@ export function isEscape(url: string): boolean {
   return /\0|\\/.test(decoded) || decoded.split("/").some((part) => part.startsWith("."));
 }
 
-function refuse(response: ServerResponse, status: number, text: string): void {
-  response.writeHead(status, { "content-type": "text/plain; charset=utf-8" }).end(`${text}\n`);
-}
-
-/** The policy of the page a clean address stands for: `/length` is `length.html`, `/` is `index.html`. */
-async function policyFor(site: string, url: string): Promise<string> {
+/** The page that a clean address stands for, empty for any other file: `/length` is `length.html`, `/` is `index.html`. */
+async function pageOf(site: string, url: string): Promise<string> {
   const name = decodeURIComponent(url.split(/[?#]/, 1)[0]!).replace(/\/$/, "/index");
   const file = path.join(site, name.endsWith(".html") ? name : `${name}.html`);
-  const page = await readFile(file, "utf8").catch(() => "");
-  return `${contentPolicy(page)}; frame-ancestors 'none'`;
+  return readFile(file, "utf8").catch(() => "");
 }
+
+/** The page of single sounds, in any language, is told which recordings it may ask for. */
+function withLocal(page: string, datasets: readonly string[]): string {
+  const content = JSON.stringify(datasets).replaceAll("&", "&amp;").replaceAll("'", "&#39;");
+  return page.replace("</head>", () => `<meta name="morascope-local" content='${content}'></head>`);
+}
+
+const listenPage = /^(?:\/[a-z]{2})?\/listen(?:\.html)?$/;
 
 function listen(server: Server, port: number, host: string): Promise<number> {
   return new Promise((resolve, reject) => {
@@ -56,9 +68,15 @@ function listen(server: Server, port: number, host: string): Promise<number> {
 }
 
 /** Serves a built report with clean addresses and byte ranges (for audio) until it is closed. */
-export async function serve({ site, port = 0, host = "127.0.0.1" }: ServeOptions): Promise<Served> {
+export async function serve({
+  site,
+  port = 0,
+  host = "127.0.0.1",
+  local = null,
+}: ServeOptions): Promise<Served> {
   const folder = path.resolve(site);
   if (!(await isSite(folder))) throw new UserError(notASite(site));
+  const route = local === null ? null : await openLocalRoute(local.results, local.folders);
   const files = sirv(folder, { extensions: ["html"], etag: true, dev: true });
   const server = createServer(async (request: IncomingMessage, response: ServerResponse) => {
     const url = request.url ?? "/";
@@ -67,7 +85,20 @@ export async function serve({ site, port = 0, host = "127.0.0.1" }: ServeOptions
     if (isEscape(url)) return refuse(response, 400, "This address leaves the report.");
     response.setHeader("x-content-type-options", "nosniff");
     response.setHeader("referrer-policy", "no-referrer");
-    response.setHeader("content-security-policy", await policyFor(folder, url));
+    response.setHeader("cross-origin-resource-policy", "same-origin");
+    const page = await pageOf(folder, url);
+    response.setHeader("content-security-policy", `${contentPolicy(page)}; frame-ancestors 'none'`);
+    const address = url.split(/[?#]/, 1)[0]!;
+    if (route !== null && isLocalRequest(request)) {
+      if (address.startsWith("/local/")) return route.answer(request, response);
+      if (page !== "" && listenPage.test(address))
+        return sendBytes(
+          request,
+          response,
+          Buffer.from(withLocal(page, route.datasets)),
+          "text/html; charset=utf-8",
+        );
+    }
     files(request, response, () => refuse(response, 404, "No such page in this report."));
   });
   const taken = await listen(server, port, host);
@@ -76,7 +107,7 @@ export async function serve({ site, port = 0, host = "127.0.0.1" }: ServeOptions
     url: `http://${shown}:${taken}/`,
     close: () =>
       new Promise((resolve) => {
-        server.close(() => resolve());
+        server.close(() => void (route?.close() ?? Promise.resolve()).then(resolve));
         server.closeAllConnections();
       }),
   };

@@ -23,7 +23,8 @@ export const resultFiles = {
 export type ResultFile = keyof typeof resultFiles;
 
 const workFolder = ".work";
-const cacheFolder = ".cache";
+/** Folder of the results for what later runs need not work out again, and for what must not leave this machine. */
+export const cacheFolder = ".cache";
 const marker = ".morascope-results";
 
 export interface ResultsFolder {

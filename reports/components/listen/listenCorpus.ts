@@ -11,6 +11,8 @@ export interface ListenCorpus {
   readonly sets: readonly CorpusSet[];
   /** Whether the reader's own machine serves this page, with all sounds and, of these datasets, all recordings. */
   readonly local: LocalServer | null;
+  /** Address at which the site begins, whatever the language of the page. */
+  readonly home: string;
   /** Whether all sounds were loaded from it. */
   readonly all: boolean;
 }
@@ -22,7 +24,8 @@ export interface LocalServer {
 export interface ListenFiles {
   readonly tokens: () => Promise<ArrayBuffer>;
   readonly list: () => Promise<unknown>;
-  readonly site: Promise<unknown>;
+  /** Cards of the datasets; where it lies tells where the site begins. */
+  readonly site: { readonly href: string; readonly json: () => Promise<unknown> };
 }
 
 /** More than this is loaded only when the reader asks for it. */
@@ -31,15 +34,16 @@ const loadedUnasked = 100_000;
 /** Loads the sounds of the site, or all of them where the reader's own machine serves it. */
 export async function loadListen(files: ListenFiles): Promise<ListenCorpus> {
   const local = localServer();
-  const { datasets: cards } = (await files.site) as { datasets: readonly DatasetCard[] };
+  const home = files.site.href.replace(/_file\/.*$/, "");
+  const { datasets: cards } = (await files.site.json()) as { datasets: readonly DatasetCard[] };
   const published = (await files.list()) as ListenList;
   const total = published.datasets.reduce((sum, { tokens }) => sum + tokens, 0);
   const wanted = new URLSearchParams(location.search).get("scope");
   const all = local !== null && (wanted === "all" || (wanted === null && total <= loadedUnasked));
-  const list = all ? ((await (await fetch("./local/listen.json")).json()) as ListenList) : published;
-  const bytes = all ? await (await fetch("./local/listen.parquet")).arrayBuffer() : await files.tokens();
+  const list = all ? ((await (await fetch(`${home}local/listen.json`)).json()) as ListenList) : published;
+  const bytes = all ? await (await fetch(`${home}local/listen.parquet`)).arrayBuffer() : await files.tokens();
   const { utterances, datasets } = list;
-  return { table: await readListen(bytes), utterances, datasets, sets: setsOf(cards), local, all };
+  return { table: await readListen(bytes), utterances, datasets, sets: setsOf(cards), local, home, all };
 }
 
 function localServer(): LocalServer | null {
@@ -48,10 +52,10 @@ function localServer(): LocalServer | null {
 }
 
 /** Where an utterance can be heard; null where it cannot. */
-export function clipAddress({ utterances, local }: ListenCorpus, place: number): string | null {
+export function clipAddress({ utterances, local, home }: ListenCorpus, place: number): string | null {
   const { dataset, utterance, clip } = utterances[place]!;
-  if (local === null || !local.datasets.includes(dataset)) return clip === null ? null : `./${clip}`;
-  return `./local/clip.wav?${new URLSearchParams({ dataset, utterance })}`;
+  if (local === null || !local.datasets.includes(dataset)) return clip === null ? null : `${home}${clip}`;
+  return `${home}local/clip.wav?${new URLSearchParams({ dataset, utterance })}`;
 }
 
 /** Rows of the utterance and label set that a row belongs to: first, and one past the last. */
