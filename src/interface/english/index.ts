@@ -5,6 +5,7 @@
 import { choices } from "./choices.ts";
 import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
+import { devoicing } from "./devoicing.ts";
 import { figure } from "./figure.ts";
 import { figures } from "./figures.ts";
 import { listen } from "./listen.ts";
@@ -22,6 +23,7 @@ export const english = {
   cite,
   figures,
   colouring,
+  devoicing,
   figure,
   listen,
   lookUp,
