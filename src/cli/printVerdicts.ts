@@ -1,3 +1,4 @@
+import { exampleText, exampleValue } from "../findings/rules/exampleText.ts";
 import type { RuleVerdict } from "../findings/rules/verdict.ts";
 import { countedAs, partText } from "../findings/rules/verdictSentence.ts";
 import { manyVerdicts } from "../messages/rules.ts";
@@ -48,6 +49,7 @@ function ruleText(verdicts: readonly RuleVerdict[]): string {
       `  ${headline(verdict)} · ${corpusName(verdict)}`,
       `    ${verdict.sentence}`,
       ...(verdict.basis === null ? [] : [`    ${countsOf(verdict)}`]),
+      ...examplesOf(verdict),
       ...verdict.warnings.map((warning) => `    Mind: ${warning}`),
     ]),
     ...reasons.flatMap((reason) => [
@@ -79,6 +81,21 @@ function countsOf(verdict: RuleVerdict): string {
   ].filter((text) => text !== "");
   const judged = looked.length === 0 ? "" : `; looked for exceptions in ${looked.join(" and ")}`;
   return `${tokens.join(" and ")} ${countedAs(verdict)}, ${many(speakers, "speaker")}, basis ${basis}${judged}`;
+}
+
+function examplesOf({ examples }: RuleVerdict): string[] {
+  if (examples === null || examples.reason !== null) return [];
+  const line = (sounds: typeof examples.clearest) =>
+    sounds
+      .map((sound) => {
+        const told = [sound.utterance, sound.speaker, exampleValue(sound, examples.by)];
+        return `${exampleText(sound)} (${told.filter((text) => text !== null).join(", ")})`;
+      })
+      .join("; ");
+  return [
+    ...(examples.clearest.length > 0 ? [`    Clearest: ${line(examples.clearest)}`] : []),
+    ...(examples.mostContrary.length > 0 ? [`    Most contrary: ${line(examples.mostContrary)}`] : []),
+  ];
 }
 
 function many(count: number, what: string): string {

@@ -199,6 +199,15 @@ export function noRatio(): string {
   return "no speaker has sounds of both kinds to compare, or their durations do not vary, so that no interval can be given";
 }
 
+/** Examples beside a verdict. */
+export function noSingleExample(): string {
+  return "this rule speaks of many sounds together; no single one shows it";
+}
+
+export function nothingToShow(): string {
+  return "no sound of this kind is marked or measured well enough to be shown";
+}
+
 /** About devoicing decided by a measurement that is not always right. */
 export function decisionByChance(): string {
   return "the devoicing decision is not surely better than chance, so that no rate can be worked back from it";

@@ -24,6 +24,7 @@ import { placeOf, regionOf, scaleOf } from "./region.ts";
 import type { JudgedRule, Rule } from "./ruleSchema.ts";
 import { isOfTokens } from "./tokenContrasts.ts";
 import type { RuleVerdict } from "./verdict.ts";
+import { verdictExamples } from "./verdictExamples.ts";
 import { sourceSentence, verdictSentence } from "./verdictSentence.ts";
 import { whyUnreadable } from "./whyUnreadable.ts";
 
@@ -51,7 +52,12 @@ export function judgeRule(rule: Rule, cells: Cells, options: JudgeOptions = {}):
     const ofTokens = isOfTokens(rule.contrast) && verdict.basis !== null ? tokenNotices : [];
     const notice = notices[verdict.dataset];
     const warnings = [...(notice === undefined ? [] : [notice]), ...ofTokens, ...verdict.warnings];
-    return { ...verdict, warnings };
+    const shows = options.tokens && "holds" in rule && verdict.verdict !== "not measurable";
+    return {
+      ...verdict,
+      warnings,
+      examples: shows ? verdictExamples(rule, verdict, options.tokens!) : null,
+    };
   });
 }
 
@@ -171,7 +177,7 @@ function identity(rule: Rule, { dataset, labelSet }: Corpus, level: number) {
       source: sourceSentence(rule.source),
     },
     ...{ dataset, labelSet, level, reason: null, place: null, words: null },
-    ...{ environments: null, bySpeaker: null, clearest: [], mostContrary: [], detail: null },
+    ...{ environments: null, bySpeaker: null, clearest: [], mostContrary: [], detail: null, examples: null },
   };
 }
 

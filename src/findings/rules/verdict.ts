@@ -46,6 +46,34 @@ export interface JudgedParts {
   readonly failing: readonly JudgedPart[];
 }
 
+/** One sound of the corpus, shown beside a verdict. */
+export interface ExampleSound {
+  readonly speaker: string;
+  readonly utterance: string;
+  /** Row of the intervals of the utterance and label set. */
+  readonly index: number;
+  readonly phone: string;
+  readonly before: string;
+  readonly after: string;
+  /** Null where words are unknown. */
+  readonly word: string | null;
+  readonly startMs: number;
+  readonly endMs: number;
+  /** `devoiced`, `voiced`, `long` or `doubled`; null where the rule compares other sounds. */
+  readonly shows: string | null;
+  /** What makes it clear: probability of being devoiced (null where only marked), or duration by the speaker's own mean. */
+  readonly value: number | null;
+}
+
+export interface VerdictExamples {
+  /** What makes an example clear. */
+  readonly by: "probability" | "ratio" | null;
+  readonly clearest: readonly ExampleSound[];
+  readonly mostContrary: readonly ExampleSound[];
+  /** Why there are none; null when they were looked for. */
+  readonly reason: string | null;
+}
+
 /** Verdict on one rule by one corpus; sounds with marks or times of another basis are judged apart. */
 export interface RuleVerdict {
   readonly rule: string;
@@ -89,4 +117,6 @@ export interface RuleVerdict {
   /** Environments that speak most clearly for the rule and most clearly against it, up to three each. */
   readonly clearest: readonly JudgedPart[];
   readonly mostContrary: readonly JudgedPart[];
+  /** Null where single sounds were not at hand or there was no judgement. */
+  readonly examples: VerdictExamples | null;
 }

@@ -63,6 +63,7 @@ describe("judgeRule by tokens", () => {
     const verdict = judge(rule, table);
     expect(verdict).toMatchObject({ verdict: "borne out", scope: "one speaker", tokens: [400] });
     expect(verdict.sentence).toContain("For this one speaker");
+    expect(verdict.examples!.reason).toBe(messages.noSingleExample());
     // Fisher's z by hand: r = √R², z ± 1.96/√397.
     const z = Math.atanh(Math.sqrt(verdict.estimate!));
     expect(verdict.low).toBeCloseTo(Math.tanh(z - 1.959964 / Math.sqrt(397)) ** 2, 6);
