@@ -3,6 +3,7 @@ import type { RateRow } from "../estimates/rates.ts";
 import type { RatioRow } from "../estimates/ratios.ts";
 import type { Estimates } from "../estimates/runEstimates.ts";
 import { answerRates, answerRatios } from "./sentences/answers.ts";
+import { countedApart, mainBasis } from "./sentences/mainBasis.ts";
 import { isFirm } from "./sentences/ratios.ts";
 import { soundName } from "./soundNames.ts";
 
@@ -102,12 +103,15 @@ export function runFindings(estimates: Estimates, cards: readonly DatasetCard[])
   const rates = estimates.rates.flatMap(({ id, rows }): Finding[] => {
     const asked = rateQuestions[id];
     if (asked === undefined) return [];
-    const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => ({
-      dataset,
-      labelSet,
-      sentence: answerRates(asked.where, rows),
-      marks: rows.flatMap((row) => mark(row, false)),
-    }));
+    const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => {
+      const { main, others } = mainBasis(rows);
+      return {
+        dataset,
+        labelSet,
+        sentence: [answerRates(asked.where, main), countedApart(others)].filter(Boolean).join(" "),
+        marks: main.flatMap((row) => mark(row, false)),
+      };
+    });
     return [{ id, question: asked.question, scale: "share", answers }];
   });
   const ratios = estimates.ratios.flatMap(({ id, rows }): Finding[] => {

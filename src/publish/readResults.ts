@@ -58,6 +58,14 @@ const run = v.object({
   datasets: v.array(card),
   counts: v.object({ utterances: count, phones: count, intervals: count, tokens: count, cells: count }),
   parameters: v.object({ level: v.number() }),
+  corrections: v.optional(
+    v.nullable(
+      v.object({
+        ...{ files: v.array(text), marks: count, used: count, tokens: count },
+        ...{ devoiced: count, voiced: count, cannotTell: count },
+      }),
+    ),
+  ),
   problems: v.object({ total: count, excluded: count }),
 });
 export type Run = Readonly<Omit<v.InferOutput<typeof run>, "datasets">> & {

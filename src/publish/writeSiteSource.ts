@@ -4,6 +4,7 @@ import type { Problem } from "../datasets/types.ts";
 import type { Finding } from "../findings/runFindings.ts";
 import { agreementHtml } from "./agreementHtml.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
+import { correctionsHtml } from "./correctionsHtml.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { html } from "./html.ts";
@@ -55,6 +56,7 @@ export async function writeSiteSource({
     rulesKey: rulesKeyHtml(run, verdicts) ?? html``,
     rules: rulesHtml(run, verdicts),
     agreement: agreementHtml(run, agreement),
+    corrections: correctionsHtml(run),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
     dictionary: dictionaryHtml(),

@@ -27,6 +27,17 @@ export const listen = {
   unreadable: (dataset: string, recordings: number, fault: string) =>
     `${dataset}: ${recordings === 1 ? "one recording" : `${recordings} recordings`} could not be read. ${fault}`,
 
+  // What the Method page says of readers' corrections.
+  corrections: {
+    none: "No vowel of these results was corrected by a reader. On the Listen page vowels can be marked as voiced or devoiced, and the marks fed back with `morascope run --corrections`.",
+    used: (marks: number, used: number, devoiced: number, voiced: number, cannotTell: number) =>
+      `${count(used, "vowel")} of these results ${used === 1 ? "was" : "were"} corrected by a reader: ${devoiced} to devoiced, ${voiced} to voiced, and ${cannotTell} to unknown, because the reader could not tell.${used === marks ? "" : ` ${count(marks - used, "mark")} did not fit any more and ${marks - used === 1 ? "is" : "are"} listed with the problems.`}`,
+    apart:
+      "Corrected vowels stand apart as annotated and never count as measured; what was measured of them is kept beside it.",
+    noSample:
+      "Readers correct what they doubt. That is no random sample: the share of devoiced vowels among the corrected ones is no rate, the measured rates lack just the doubted vowels, and how often the decision errs cannot be read from them. For that, a blind sample is marked (`morascope sample`) and given to `morascope run --marks`.",
+  },
+
   // How much there is to look through.
   allHere: (dataset: string, tokens: number) =>
     `All ${count(tokens, "vowel and consonant", "vowels and consonants")} of ${dataset} are here.`,

@@ -1,0 +1,31 @@
+import type { RateRow } from "../../estimates/rates.ts";
+import { formatAmount, joinWords } from "../format.ts";
+
+/**
+ * Rates of the basis that most vowels of a label set carry, and those of any other: bases are never pooled, and where
+ * single vowels were corrected by a person, theirs would stand beside the measured ones as if they were a sample.
+ */
+export function mainBasis(rows: readonly RateRow[]): {
+  readonly main: readonly RateRow[];
+  readonly others: readonly RateRow[];
+} {
+  const setOf = ({ dataset, labelSet }: RateRow) => JSON.stringify([dataset, labelSet]);
+  const tokens = new Map<string, Map<string, number>>();
+  for (const row of rows) {
+    const own = tokens.get(setOf(row)) ?? new Map<string, number>();
+    tokens.set(setOf(row), own.set(row.basis, (own.get(row.basis) ?? 0) + row.tokens));
+  }
+  const most = new Map(
+    [...tokens].map(([set, own]) => [set, [...own].reduce((a, b) => (b[1] > a[1] ? b : a))[0]]),
+  );
+  const isMain = (row: RateRow) => most.get(setOf(row)) === row.basis;
+  return { main: rows.filter(isMain), others: rows.filter((row) => !isMain(row)) };
+}
+
+/** What is said of vowels whose marks came about otherwise; empty where there are none. */
+export function countedApart(others: readonly RateRow[]): string {
+  const tokens = others.reduce((sum, row) => sum + row.tokens, 0);
+  if (tokens === 0) return "";
+  const bases = joinWords([...new Set(others.map(({ basis }) => basis))]);
+  return `${formatAmount(tokens, "more vowel")} with marks of another basis (${bases}) ${tokens === 1 ? "is" : "are"} counted apart.`;
+}
