@@ -81,8 +81,9 @@ export class Choices {
     onPage.push(this);
     this.#take(Object.fromEntries(new URLSearchParams(location.search)));
     addEventListener("popstate", () => {
+      const before = JSON.stringify(this.#values);
       this.#take(Object.fromEntries(new URLSearchParams(location.search)));
-      this.#tell();
+      if (JSON.stringify(this.#values) !== before) this.#tell();
     });
   }
 

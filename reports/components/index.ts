@@ -5,6 +5,7 @@ export { devoicingChoices } from "./devoicingChoices.ts";
 export { distributionFigure } from "./distributionFigure.ts";
 export * from "./explanations.ts";
 export { gridFigure } from "./gridFigure.ts";
+export { copyButtons } from "./keep/copyButtons.ts";
 export { keepAnswers } from "./keep/keepAnswers.ts";
 export { lengthChoices } from "./lengthChoices.ts";
 export { listenPage } from "./listen/listenPage.ts";

@@ -1,4 +1,5 @@
 import type { DatasetCard, LabelSetCard } from "../datasets/types.ts";
+import { cite } from "../interface/english/cite.ts";
 import { colouring } from "../interface/english/colouring.ts";
 import { listen } from "../interface/english/listen.ts";
 import { lookUp } from "../interface/english/lookUp.ts";
@@ -25,6 +26,7 @@ export const pageNames = {
   datasets: "Datasets",
   method: "Method",
   dictionary: "Dictionary",
+  cite: pages.cite,
 } as const;
 export type PageFile = keyof typeof pageNames;
 
@@ -47,6 +49,7 @@ export const pageDescriptions: Readonly<Record<PageFile, string>> = {
   datasets: "The datasets behind these pages: licence, credits, labels, and what was left out and why.",
   method: "How each number came about, what it can show and what it cannot.",
   dictionary: "Every column of the results: meaning, unit, source and what a missing value means.",
+  cite: cite.description,
 };
 
 export const careNotice =

@@ -5,10 +5,10 @@ import { pageHeadings } from "./pageHeadings.ts";
 
 /** Titles and opening lines of pages whose templates leave them open, as `FILE-title` and `FILE-lead`. */
 export function pageWords(): Record<string, Html> {
-  const { timing, vowelSpace, colouring, whatMatters, listen, words, lookUp } = interfaceText();
+  const { timing, vowelSpace, colouring, whatMatters, listen, words, lookUp, cite } = interfaceText();
   const pages = {
     ...{ timing, "vowel-space": vowelSpace, colouring, "what-matters": whatMatters },
-    ...{ listen, words, "look-up": lookUp },
+    ...{ listen, words, "look-up": lookUp, cite },
   };
   return Object.fromEntries([
     ...Object.entries(pages).flatMap(([file, { title, lead }]) => [

@@ -20,6 +20,7 @@ const places = [
   ["datasets", "sources"],
   ["method", "sources"],
   ["dictionary", "sources"],
+  ["cite", "sources"],
 ] as const;
 
 /** The pages in the order of the navigation; `file` without its ending, `index` being the start page. */

@@ -3,6 +3,10 @@ import path from "node:path";
 import type { Problem } from "../datasets/types.ts";
 import type { Finding } from "../findings/runFindings.ts";
 import { agreementHtml } from "./agreementHtml.ts";
+import { bibtex } from "./cite/bibtex.ts";
+import { cslJson, siteItems } from "./cite/cslItems.ts";
+import { provenanceOf } from "./cite/provenance.ts";
+import { citeHtml } from "./citeHtml.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
 import { correctionsHtml } from "./correctionsHtml.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
@@ -60,6 +64,7 @@ export async function writeSiteSource({
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
     dictionary: dictionaryHtml(),
+    cite: citeHtml(run),
     level: html`${Math.round(100 * run.parameters.level)}`,
   });
   const names = sitePages.map(({ file }) => file);
@@ -80,6 +85,9 @@ export async function writeSiteSource({
   });
   await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
+  const cited = siteItems(provenanceOf(run));
+  await writeFile(path.join(data, "cite.bib"), bibtex(cited));
+  await writeFile(path.join(data, "cite.json"), cslJson(cited));
   await writeFile(
     path.join(data, "site.json"),
     JSON.stringify({

@@ -19,6 +19,16 @@ export const cite = {
   seenOn: (day: string) => `seen ${day}`,
   data: (datasets: string) => `Data: ${datasets}`,
 
+  datasets: "The datasets",
+  results: "These results",
+  resultsLead:
+    "For a single picture or number, take the citation below the picture: it says what was counted and leads back to the same view.",
+  software: "The program",
+  noCitation: "Its makers’ own way of citing it is not on its card; this is what the card says.",
+  versionUsed: (version: string) => `Version ${version}.`,
+  addAddress: "Add the address at which you found these pages, and the day.",
+  saveAll: (form: string) => `Save all as ${form}`,
+
   text: "As text",
   bibtex: "BibTeX",
   csl: "CSL-JSON",
