@@ -68,9 +68,10 @@ export function choiceField(choices: Choices, choice: Choice): HTMLElement {
 }
 
 /** Which values of the address are not known here; empty and out of sight where all are. */
-export function unknownLine({ unknown }: Choices): HTMLElement {
+export function unknownLine({ unknown }: Choices, part?: string): HTMLElement {
   const words = interfaceText().choices;
-  const lines = unknown.map(({ label, value, instead }) => words.unknown(label, value, instead));
+  const own = unknown.filter((one) => one.part === part);
+  const lines = own.map(({ label, value, instead }) => words.unknown(label, value, instead));
   return element(
     "p",
     { class: "unknown-values", role: "status", hidden: lines.length === 0 },
@@ -78,7 +79,7 @@ export function unknownLine({ unknown }: Choices): HTMLElement {
   );
 }
 
-function fill(form: HTMLFormElement, choices: Choices): void {
+function fill(form: HTMLFormElement, choices: Choices, part: string | undefined): void {
   const focused = document.activeElement as HTMLInputElement | null;
   const held =
     focused !== null && form.contains(focused) ? { name: focused.name, value: focused.value } : null;
@@ -88,20 +89,20 @@ function fill(form: HTMLFormElement, choices: Choices): void {
     "Reset",
   );
   form.replaceChildren(
-    ...choices.list.map((choice) => choiceField(choices, choice)),
+    ...choices.list.filter((choice) => choice.part === part).map((choice) => choiceField(choices, choice)),
     reset,
-    unknownLine(choices),
+    unknownLine(choices, part),
   );
   if (held === null) return;
   const same = [...form.querySelectorAll<HTMLInputElement>(`[name="${CSS.escape(held.name)}"]`)];
   (same.find((field) => field.type !== "checkbox" || field.value === held.value) ?? reset).focus();
 }
 
-/** Controls for all choices of a page, kept in step with its address. */
-export function choiceForm(choices: Choices, label: string): HTMLFormElement {
+/** Controls for all choices of a page, or of one part of it, kept in step with its address. */
+export function choiceForm(choices: Choices, label: string, part?: string): HTMLFormElement {
   const submit = (event: Event) => event.preventDefault();
   const form = element("form", { class: "choices", "aria-label": label, submit });
-  fill(form, choices);
-  choices.onChange(() => fill(form, choices));
+  fill(form, choices, part);
+  choices.onChange(() => fill(form, choices, part));
   return form;
 }

@@ -11,6 +11,8 @@ export interface Choice {
   readonly kind: "one" | "several" | "text" | "number";
   readonly options: readonly ChoiceOption[];
   readonly initial: string;
+  /** Form of the page that shows it; left out: the main one. */
+  readonly part?: string;
   /** Letters of a text that count; default: enough for any word and any token. */
   readonly longest?: number;
 }
@@ -55,6 +57,7 @@ export interface UnknownValue {
   readonly value: string;
   /** The options that count instead, by their labels. */
   readonly instead: string;
+  readonly part: string | undefined;
 }
 
 /** Of the values wanted those that the choice does not know. */
@@ -144,7 +147,7 @@ export class Choices {
       const chosen = this.several(choice.name);
       const labels = choice.options.filter(({ value }) => chosen.includes(value)).map(({ label }) => label);
       return unknownIn(choice, wanted[choice.name]).map((value) => ({
-        ...{ label: choice.label, value: value.slice(0, longestShown) },
+        ...{ label: choice.label, value: value.slice(0, longestShown), part: choice.part },
         instead: labels.length === 0 ? this.get(choice.name) : labels.join(", "),
       }));
     });

@@ -1,5 +1,7 @@
 import type { DatasetCard, LabelSetCard } from "../../src/datasets/types.ts";
 import type { Cells } from "../../src/estimates/cells.ts";
+import type { DevoicingError } from "../../src/estimates/devoicingError.ts";
+import type { DevoicingData } from "../../src/publish/pageData.ts";
 import { readCells } from "../../src/publish/readCells.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
 import { setName } from "../../src/publish/setName.ts";
@@ -26,6 +28,8 @@ export interface Sets {
 export interface Corpus extends Sets {
   readonly cells: Cells;
   readonly bands: readonly ReferenceBand[];
+  /** How often measured devoicing errs; null where it is not known or the page does not load it. */
+  readonly error: DevoicingError | null;
 }
 
 /** What a page shows that needs no cells, `data` as `pageData.ts` wrote it. */
@@ -57,10 +61,12 @@ export function setsOf(cards: readonly DatasetCard[]): CorpusSet[] {
 export async function loadCorpus(files: {
   readonly cells: Promise<ArrayBuffer>;
   readonly site: Promise<unknown>;
+  readonly devoicing?: Promise<unknown>;
 }): Promise<Corpus> {
-  const [bytes, site] = await Promise.all([files.cells, files.site]);
+  const [bytes, site, devoicing] = await Promise.all([files.cells, files.site, files.devoicing]);
   const { datasets, bands, level } = site as Site;
-  return { cells: await readCells(bytes), sets: setsOf(datasets), bands, level };
+  const { error = null } = (devoicing ?? {}) as Partial<DevoicingData>;
+  return { cells: await readCells(bytes), sets: setsOf(datasets), bands, level, error };
 }
 
 /** Loads the sets and one file of the site. */

@@ -1,9 +1,10 @@
 import type { Filter } from "../../src/estimates/filter.ts";
 import { soundName, soundOption } from "../../src/findings/soundNames.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
-import { type ChoiceOption, Choices } from "./choices.ts";
+import { type Choice, type ChoiceOption, Choices } from "./choices.ts";
 import { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";
 import { type Corpus, type CorpusSet, labelsIn } from "./corpus.ts";
+import { secondChoices } from "./devoicing/secondCut.ts";
 
 const classes: readonly ChoiceOption[] = [
   { value: "voiceless", label: "any voiceless consonant" },
@@ -57,7 +58,7 @@ export function devoicingChoices(corpus: Corpus): Choices {
     const positions = labelsIn(corpus, set, "position").map((value) => ({ value, label: value }));
     const speakers = labelsIn(corpus, set, "speaker").map((value) => ({ value, label: value }));
     const vowels = ["i", "u", "e", "o", "a"].map((value) => ({ value, label: soundName(value) }));
-    return [
+    const cut: Choice[] = [
       setChoice(corpus, first),
       { name: "vowel", label: "Vowels", kind: "several", options: vowels, initial: "i,u" },
       one("before", "Sound before", phoneOptions(corpus, set, "before"), "voiceless"),
@@ -65,8 +66,8 @@ export function devoicingChoices(corpus: Corpus): Choices {
       one("length", "Vowel length", lengths, "short"),
       one("position", "Position between pauses", [any, ...positions], "any"),
       one("speaker", "Speaker", [{ value: "any", label: `all (${speakers.length})` }, ...speakers], "any"),
-      one("by", "Compare by", comparisons, "phone"),
     ];
+    return [...cut, one("by", "Compare by", comparisons, "phone"), ...secondChoices(cut)];
   });
 }
 

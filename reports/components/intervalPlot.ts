@@ -12,6 +12,8 @@ export interface IntervalRow {
   readonly atLeast?: boolean;
   /** True where the estimate rests on too little to be compared: drawn faint. */
   readonly thin?: boolean;
+  /** The same in another way, drawn hollow below. */
+  readonly second?: { readonly estimate: number; readonly low: number; readonly high: number } | null;
 }
 
 export interface IntervalPlotOptions {
@@ -37,10 +39,11 @@ export function intervalPlot(
   const known = rows.filter((row) => row.estimate !== null);
   const fade = (row: IntervalRow) => (row.thin ? 0.35 : 1);
   const inside = known.filter((row) => row.estimate! >= domain[0] && row.estimate! <= domain[1]);
+  const twice = rows.flatMap(({ name, second }) => (second ? [{ name, ...second }] : []));
   const order = { y: "name", stroke: "var(--first)" } as const;
   const picture = Plot.plot({
     width: widthPx,
-    height: 56 + rows.length * 36,
+    height: 56 + rows.length * (twice.length > 0 ? 46 : 36),
     marginLeft: Math.min(widthPx * 0.34, 16 + 8.6 * Math.max(...rows.map((row) => row.name.length))),
     marginRight: narrow ? 16 : 150,
     marginTop: 8,
@@ -53,6 +56,14 @@ export function intervalPlot(
         ? Plot.rectX([band], { x1: "low", x2: "high", fill: "var(--wash-edge)", fillOpacity: 0.28 })
         : null,
       rule === undefined ? null : Plot.ruleX([rule], { stroke: "var(--quiet)", strokeWidth: 1.5 }),
+      Plot.ruleY(twice, {
+        ...{ y: "name", x1: "low", x2: "high", dy: 10, clip: true },
+        ...{ stroke: "var(--second)", strokeWidth: 2, strokeLinecap: "round" },
+      }),
+      Plot.dot(twice, {
+        ...{ x: "estimate", y: "name", dy: 10, r: 4.5, clip: true },
+        ...{ fill: "var(--sheet)", stroke: "var(--second)", strokeWidth: 2 },
+      }),
       Plot.ruleY(known, {
         ...order,
         x1: "low",

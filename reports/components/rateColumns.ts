@@ -10,8 +10,8 @@ export const percentAxis = {
   format: (value: number) => `${value.toFixed(0)} %`,
 };
 
-/** The numbers behind a picture of rates; `first` heads the names. */
-export function rateColumns(first: string): NumbersColumn<NamedRate>[] {
+/** The numbers behind a picture of rates; `first` heads the names, `corrected` adds what the known error makes of them. */
+export function rateColumns(first: string, corrected = false): NumbersColumn<NamedRate>[] {
   const share = (pick: (row: RateRow) => number | null) => ({
     value: ({ row }: NamedRate) => pick(row),
     show: ({ row }: NamedRate) => (pick(row) === null ? "–" : formatPercent(pick(row)!)),
@@ -21,6 +21,13 @@ export function rateColumns(first: string): NumbersColumn<NamedRate>[] {
     { name: "rate", ...share((row) => row.estimate) },
     { name: "low", ...share((row) => row.low) },
     { name: "high", ...share((row) => row.high) },
+    ...(corrected
+      ? [
+          { name: "corrected", ...share((row) => row.corrected?.estimate ?? null) },
+          { name: "corrected low", ...share((row) => row.corrected?.low ?? null) },
+          { name: "corrected high", ...share((row) => row.corrected?.high ?? null) },
+        ]
+      : []),
     { name: "level", value: ({ row }) => row.level },
     { name: "devoiced", value: ({ row }) => row.devoiced },
     { name: "vowels", value: ({ row }) => row.tokens },

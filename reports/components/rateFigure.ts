@@ -1,3 +1,4 @@
+import { correctingError } from "../../src/estimates/devoicingError.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
 import {
@@ -10,6 +11,7 @@ import {
 import { soundName } from "../../src/findings/soundNames.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
+import { errorRemarks } from "./devoicing/errorRemarks.ts";
 import { comparisons, devoicingFilter } from "./devoicingChoices.ts";
 import { figure } from "./figure.ts";
 import { intervalPlot } from "./intervalPlot.ts";
@@ -34,21 +36,32 @@ const percentRow = ({ name, row }: NamedRate) => ({
     row.estimate === null
       ? `rule: ${formatCount(row.devoiced)} of ${formatCount(row.tokens)}`
       : formatAmount(row.tokens, "vowel"),
+  second:
+    row.corrected === null
+      ? null
+      : {
+          estimate: 100 * row.corrected.estimate,
+          low: 100 * row.corrected.low,
+          high: 100 * row.corrected.high,
+        },
 });
 
 /** Rates side by side by what the reader compares. */
 export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, (widthPx) => {
+    const accuracy = correctingError(corpus.error);
     const by = choices.get("by") as (typeof comparisons)[number]["value"];
     const rates = devoicingRates(corpus.cells, {
       filter: devoicingFilter(corpus, choices),
       by: [by],
       level: corpus.level,
+      ...(accuracy === undefined ? {} : { accuracy }),
     });
     const rows = rates.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
     const finding = compareRates(rows, subjectOf(choices));
     const label = comparisons.find(({ value }) => value === by)!.label;
     const shown = rows.some(({ row }) => row.estimate !== null);
+    const corrected = rows.some(({ row }) => row.corrected !== null);
     const byRule = rows
       .filter(({ row }) => row.scope === "rule")
       .map(({ name, row }) => ruleCount(name, row));
@@ -60,8 +73,13 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
         ? intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding })
         : null,
       basis: rateBasis(rows),
-      remarks: [...(shown ? [] : byRule), ...(rows.length === 0 ? rates.notes.slice(1) : rates.notes)],
-      numbers: rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label)),
+      remarks: [
+        ...errorRemarks(corpus.error, rows, corrected),
+        ...(shown ? [] : byRule),
+        ...(rows.length === 0 ? rates.notes.slice(1) : rates.notes),
+      ],
+      numbers:
+        rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label, corrected)),
     });
   });
 }

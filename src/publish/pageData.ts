@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Colouring } from "../estimates/colouring.ts";
+import type { DevoicingError } from "../estimates/devoicingError.ts";
 import { explainTiming, type Timing } from "../estimates/explain/explainTiming.ts";
 import type { Explanation } from "../estimates/explain/explanation.ts";
 import { type Source, sourcesOf } from "../estimates/explain/sources.ts";
@@ -22,6 +23,7 @@ import {
   type RhythmTable,
 } from "../storage/loadReferenceTables.ts";
 import { loadTokens } from "../storage/loadTokens.ts";
+import { readDevoicingError } from "./readDevoicingError.ts";
 
 /** What was found in one dataset and label set. */
 export type BySource<T> = readonly ({ readonly dataset: string; readonly labelSet: string } & T)[];
@@ -61,6 +63,12 @@ export interface WhatMattersData {
 /** `length.json`. */
 export interface LengthData {
   readonly byRate: BySource<{ readonly contrasts: readonly LengthByRate[] }>;
+}
+
+/** `devoicing.json`. */
+export interface DevoicingData {
+  /** How often measured devoicing errs; null where nothing was measured or nothing is known. */
+  readonly error: DevoicingError | null;
 }
 
 /** `probabilities.json`. */
@@ -118,7 +126,9 @@ export async function writePageData(
   const probabilities: ProbabilityData = {
     cells: each((table, { rows }) => ({ cells: probabilityCells(table, rows) })),
   };
+  const devoicing: DevoicingData = { error: await readDevoicingError(results) };
   const files = {
+    devoicing,
     ...{ timing, colouring, length, probabilities },
     ...{ "vowel-space": vowels, "what-matters": whatMatters },
   };

@@ -2,8 +2,12 @@ import { interfaceText } from "../interface/interfaceText.ts";
 
 /** Headings and labels inside the templates of the pages of single tokens, by the name the template calls them. */
 export function pageHeadings(): Record<string, string> {
-  const { timing, vowelSpace, colouring, whatMatters } = interfaceText();
+  const { devoicing, timing, vowelSpace, colouring, whatMatters } = interfaceText();
   return {
+    "devoicing-compare": devoicing.compare.heading,
+    "devoicing-compare-lead": devoicing.compare.lead,
+    "devoicing-compare-form": devoicing.compare.form,
+    "devoicing-sweep": devoicing.sweep.heading,
     "timing-choices": timing.choices,
     "timing-growth": timing.growth.heading,
     "timing-twins": timing.twins.heading,

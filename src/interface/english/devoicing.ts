@@ -39,7 +39,7 @@ export const devoicing = {
     between: "; ",
     field: (label: string, value: string) => `${label.toLowerCase()}: ${value}`,
     rates: "devoiced (% of vowels)",
-    difference: "first minus second (percentage points)",
+    difference: "first minus second (points)",
     row: "difference",
     shared: (n: number) => `${count(n)} vowels are in both cuts, which draws the difference towards none.`,
     tokens: (n: number) => `${count(n)} vowels`,
