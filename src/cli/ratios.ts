@@ -1,7 +1,9 @@
 import { type Command, Option } from "commander";
 import { type Contrast, contrasts, type Surroundings, surroundings } from "../estimates/lengthContrast.ts";
 import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
+import { leftOutDevoiced } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
+import { loadVoicedCells } from "../storage/loadVoicedCells.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
 
@@ -9,6 +11,7 @@ interface RatioFlags extends EstimateFlags {
   readonly contrast: Contrast;
   readonly surroundings: Surroundings;
   readonly floor: "keep" | "drop";
+  readonly voicedOnly?: true;
 }
 
 const ratio = (value: number | null) => (value === null ? "–" : value.toFixed(2));
@@ -54,10 +57,12 @@ export function registerRatios(program: Command): void {
         .choices(["keep", "drop"])
         .default("keep"),
     )
+    .option("--voiced-only", "leave out vowels that were found to be devoiced")
     .addHelpText("after", "\nExample:\n  morascope ratios results --contrast gemination --by phone\n")
     .action(async (folder: string, flags: RatioFlags) => {
       const { contrast, surroundings: around, floor, by, level } = flags;
-      const cells = await loadCells(folder);
+      const voiced = flags.voicedOnly ? await loadVoicedCells(folder) : null;
+      const cells = voiced?.cells ?? (await loadCells(folder));
       const { rows, notes } = durationRatios(cells, {
         contrast,
         surroundings: around,
@@ -67,6 +72,6 @@ export function registerRatios(program: Command): void {
         filter: filterOf(flags, cells),
       });
       process.stdout.write(formatEstimates(rows, flags.format, columns(level)));
-      printNotes(notes);
+      printNotes(voiced === null ? notes : [...notes, leftOutDevoiced(voiced.devoiced, voiced.unknown)]);
     });
 }

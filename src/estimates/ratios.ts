@@ -1,9 +1,10 @@
 import type { Basis } from "../basis.ts";
-import { onesidedCuts } from "../messages/estimates.ts";
+import { devoicedAmongShort, onesidedCuts } from "../messages/estimates.ts";
 import type { Cells } from "./cells.ts";
 import { type ContrastOptions, contrastGroups } from "./contrastGroups.ts";
 import type { Cut } from "./dimensions.ts";
-import type { Contrast, Surroundings } from "./lengthContrast.ts";
+import { filterRestrictions } from "./filter.ts";
+import { type Contrast, type Surroundings, selectContrast, sides } from "./lengthContrast.ts";
 import { type RatioCore, ratioCore } from "./ratioCore.ts";
 
 export interface RatioRow extends RatioCore {
@@ -50,6 +51,25 @@ export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
       surroundings: contrast === "gemination" ? null : surroundings,
     });
   }
+  if (contrast === "vowel-length") notes.push(...devoicedNote(cells, options));
   if (onesided.size > 0) notes.push(onesidedCuts([...onesided].sort(), contrast));
   return { rows, notes };
+}
+
+/** Says how many of the short vowels are devoiced, where somebody heard it. */
+function devoicedNote(
+  cells: Cells,
+  { contrast, filter, surroundings = "consonants" }: RatioOptions,
+): string[] {
+  const { length, devoicedBasis } = cells.dimensions;
+  const short = length.labels.indexOf(sides[contrast].short);
+  const predicted = devoicedBasis.labels.indexOf("predicted");
+  let devoiced = 0;
+  let tokens = 0;
+  for (const cell of selectContrast(cells, filterRestrictions(filter), contrast, surroundings)) {
+    if (length.codes[cell] !== short) continue;
+    tokens += cells.tokens[cell]!;
+    if (devoicedBasis.codes[cell] !== predicted) devoiced += cells.devoiced[cell]!;
+  }
+  return devoiced === 0 ? [] : [devoicedAmongShort(devoiced, tokens)];
 }

@@ -55,6 +55,16 @@ export function cutByLength(): string {
   return `"length" cannot be a cut of a length ratio: long and short are the two sides that it compares. Cut by another column, for example phone.`;
 }
 
+/** Short vowels of a length ratio that were spoken without voice. */
+export function devoicedAmongShort(devoiced: number, short: number): string {
+  return `${devoiced} of the ${short} short vowels are devoiced (whispered), as hardly any long vowel is: they are shorter, and their edges harder to place. \`morascope ratios … --voiced-only\` compares without them.`;
+}
+
+export function leftOutDevoiced(devoiced: number, unknown: number): string {
+  const left = `Left out: the ${devoiced} vowels of these results that were found to be devoiced.`;
+  return unknown === 0 ? left : `${left} Of ${unknown} vowels nobody heard whether they are; they are kept.`;
+}
+
 /** Sounds that have only one side of the contrast in some cut. */
 export function onesidedCuts(phones: readonly string[], contrast: "vowel-length" | "gemination"): string {
   const both = contrast === "gemination" ? "single and geminate" : "short and long";

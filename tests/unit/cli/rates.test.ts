@@ -7,7 +7,12 @@ import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { registerRates } from "../../../src/cli/rates.ts";
 import { registerRatios } from "../../../src/cli/ratios.ts";
 import type { TokenRow } from "../../../src/measures/columns.ts";
-import { longVowelsLeftOut, notAVowel } from "../../../src/messages/estimates.ts";
+import {
+  devoicedAmongShort,
+  leftOutDevoiced,
+  longVowelsLeftOut,
+  notAVowel,
+} from "../../../src/messages/estimates.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { openResultsFolder } from "../../../src/storage/resultsFolder.ts";
 import { ResultsWriter } from "../../../src/storage/resultsWriter.ts";
@@ -156,4 +161,30 @@ test("rates refuses a dataset or speaker that the results do not have, and names
 
 test("rates refuses a consonant for --vowel and says where consonants go", async () => {
   await expect(printed("rates", folder, "--vowel", "k")).rejects.toThrow(notAVowel("k"));
+});
+
+test("ratios says how many short vowels are devoiced, and --voiced-only compares without them", async () => {
+  const tokens = [...sampleTokens(4000, 3, 6), ...sampleTokens(500, 3, 7).filter((t) => t.devoiced !== null)];
+  const consonants = ["k", "s", "m", "N", "cl"];
+  const compared = tokens
+    .slice(0, 4000)
+    .filter((t) => t.kind === "vowel" && consonants.includes(t.before) && consonants.includes(t.after));
+  const rowOf = (out: string) =>
+    JSON.parse(out).find((row: { labelSet: string; by: { phone: string } }) => row.labelSet === "full");
+  const all = await printed("ratios", folder, "--format", "json");
+  const voiced = await printed("ratios", folder, "--format", "json", "--voiced-only");
+  const counts = (length: string, devoiced: boolean) =>
+    compared.filter((t) => t.length === length && (devoiced || t.devoiced !== true)).length;
+  expect(rowOf(all.out).short.tokens).toBe(counts("short", true));
+  expect(rowOf(voiced.out).short.tokens).toBe(counts("short", false));
+  expect(rowOf(voiced.out).long.tokens).toBe(counts("long", false));
+  const wanted = devoicedAmongShort(1, 2).replace(/^1 of the 2 /, "");
+  expect(all.err.replaceAll("\n", " ")).toContain(wanted);
+  expect(voiced.err).not.toContain("--voiced-only");
+  const vowels = tokens.filter((t) => t.kind === "vowel");
+  // The second label set's marks are predicted: they tell of no vowel what was spoken.
+  const heard = vowels.slice(0, tokens.slice(0, 4000).filter((t) => t.kind === "vowel").length);
+  const left = heard.filter((t) => t.devoiced === true).length;
+  const unknown = vowels.length - heard.filter((t) => t.devoiced !== null).length;
+  expect(voiced.err).toContain(leftOutDevoiced(left, unknown));
 });
