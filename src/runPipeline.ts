@@ -1,4 +1,4 @@
-import { basename, isAbsolute, join, relative, resolve } from "node:path";
+import { basename, isAbsolute, relative, resolve } from "node:path";
 import { chooseDrillWords } from "./chooseDrillWords.ts";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
@@ -12,18 +12,12 @@ import { judgeResults } from "./judgeResults.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
-import { interrupted } from "./messages/shards.ts";
 import { UserError } from "./messages/userError.ts";
 import type { OnProgress } from "./progress.ts";
 import { buildSite } from "./publish/buildSite.ts";
 import { datapackage } from "./publish/datapackage.ts";
 import { readDataset } from "./readDataset.ts";
-import { TextReader } from "./readShards.ts";
 import type { LoadReader } from "./readUtterances.ts";
-import { defaultShardSize } from "./shards/cutShards.ts";
-import { Orders } from "./shards/performOrder.ts";
-import { runOrder, stoppedExit } from "./shards/runOrder.ts";
-import { ShardWork } from "./shardWork.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { rememberFolders } from "./storage/datasetFolders.ts";
 import { loadCells } from "./storage/loadCells.ts";
@@ -31,10 +25,9 @@ import { loadRules } from "./storage/loadRules.ts";
 import { loadTokens } from "./storage/loadTokens.ts";
 import { readCorrections } from "./storage/readCorrections.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
-import { ResultsWriter, type TableRows, type WrittenCounts } from "./storage/resultsWriter.ts";
+import { ResultsWriter, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
 import { toCsv } from "./storage/writeCsv.ts";
-import { type OrderRunner, ownProcess } from "./workers/orderRunner.ts";
 
 export interface DatasetSource {
   readonly folder: string;
@@ -60,14 +53,6 @@ export interface RunOptions {
   /** Of everything that is drawn at random. */
   readonly seed: number;
   readonly loadReader: LoadReader;
-  /** Stands for what the reader depends on beside the program, such as the content of a lexicon. */
-  readonly readerKey?: string;
-  /** Utterances of a shard, about; results do not depend on it. */
-  readonly shardSize?: number;
-  /** Who does the shards' work: threads, other machines; this process when left out. Results do not depend on it. */
-  readonly runner?: OrderRunner;
-  /** Stops the run once the work in hand is done and kept. */
-  readonly signal?: AbortSignal;
   readonly onProgress: OnProgress;
 }
 
@@ -97,9 +82,7 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
       throw new UserError(messages.outInsideDataset(options.out, folder));
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
-    const orders = new Orders(results.cache, options.runner ?? inThisProcess(options));
-    const record = await conclude(options, results, await measure(options, results, orders));
-    orders.prune();
+    const record = await conclude(options, results, await measure(options, results));
     const folders = Object.fromEntries(
       record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
     );
@@ -117,28 +100,13 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
   }
 }
 
-/** Why the run should stop, if so. */
-function stopped({ signal }: RunOptions): Error | null {
-  return signal?.aborted === true ? new UserError(interrupted(), stoppedExit) : null;
-}
-
-function inThisProcess(options: RunOptions): OrderRunner {
-  const pause = async () => {
-    await new Promise(setImmediate);
-    const reason = stopped(options);
-    if (reason !== null) throw reason;
-  };
-  return ownProcess((order) => runOrder(order, { roots: null, pause }));
-}
-
-async function measure(options: RunOptions, results: ResultsFolder, orders: Orders): Promise<RunRecord> {
+async function measure(options: RunOptions, results: ResultsFolder): Promise<RunRecord> {
   const files = options.corrections ?? [];
   const corrections = new Corrections(readCorrections(files));
   const writer = await ResultsWriter.open(results, options.memoryLimitMb);
   const cards: DatasetCard[] = [];
   const problems: Problem[] = [];
   const folderOf = new Map<string, string>();
-  const reader = new TextReader(options.loadReader, options.readerKey ?? "");
   let phones = 0;
   try {
     for (const source of options.datasets) {
@@ -148,11 +116,15 @@ async function measure(options: RunOptions, results: ResultsFolder, orders: Orde
         const earlier = folderOf.get(id);
         if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
         folderOf.set(id, source.folder);
-        const { seed, onProgress, shardSize = defaultShardSize } = options;
-        const unpacked = join(results.work, "unpacked");
-        const work = new ShardWork(orders, { unpacked, seed, onProgress, stop: () => stopped(options) });
-        const append = (rows: TableRows) => writer.appendRows(rows);
-        const read = await readDataset(dataset, work, { append, reader, shardSize });
+        const { loadReader, seed, onProgress } = options;
+        const read = await readDataset(dataset, {
+          writer,
+          work: results.work,
+          cache: results.cache,
+          loadReader,
+          seed,
+          onProgress,
+        });
         cards.push(read.card);
         problems.push(...dataset.problems, ...read.problems);
         phones += read.phones;
