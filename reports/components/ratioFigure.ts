@@ -1,6 +1,7 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
 import { formatCount } from "../../src/findings/format.ts";
 import { compareRatios, isFirm, type NamedRatio, ratioBasis } from "../../src/findings/sentences/ratios.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { figureWords } from "../../src/messages/pages.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
 import type { Choices } from "./choices.ts";
@@ -29,12 +30,31 @@ function ratioRow({ name, row }: NamedRatio) {
   return { name, estimate, low, high, remark, atLeast: row.bound !== null, thin: !isFirm(row) };
 }
 
-/** Ratios side by side, with the published values behind. */
+/** Ratios side by side, with the published values behind: by what the reader compares. */
 export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
-  const id = `${contrast}-ratios`;
+  const question = () => figureWords.ratioQuestion[contrast];
+  return ratiosBy(corpus, choices, contrast, { id: `${contrast}-ratios`, question, by: null });
+}
+
+/** The same by the place between pauses, whatever the reader compares. */
+export function positionFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
+  const question = () => interfaceText().length.positions[contrast];
+  return ratiosBy(corpus, choices, contrast, { id: `${contrast}-positions`, question, by: "position" });
+}
+
+type Comparison = (typeof lengthComparisons)[number]["value"];
+
+function ratiosBy(
+  corpus: Corpus,
+  choices: Choices,
+  contrast: Contrast,
+  asked: { readonly id: string; readonly question: () => string; readonly by: Comparison | null },
+): HTMLElement {
+  const { id } = asked;
   const band = corpus.bands.find((one) => one.contrast === contrast);
   return live(choices, (widthPx) => {
-    const by = choices.get("by") as (typeof lengthComparisons)[number]["value"];
+    const by = asked.by ?? (choices.get("by") as Comparison);
+    const question = asked.question();
     const { rows, notes } = lengthRatios(corpus, lengthOptions(corpus, choices, contrast), [by]);
     const named = rows
       .filter((row) => row.estimate !== null)
@@ -46,7 +66,7 @@ export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast
       const reason = rows[0]?.warnings[0] ?? notes[0] ?? figureWords.nothing;
       return figure({
         id,
-        question: figureWords.ratioQuestion[contrast],
+        question,
         finding: reason,
         picture: null,
         remarks: notes.slice(1),
@@ -69,7 +89,7 @@ export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast
     const label = lengthComparisons.find(({ value }) => value === by)!.label;
     return figure({
       id,
-      question: figureWords.ratioQuestion[contrast],
+      question,
       finding,
       picture,
       basis: ratioBasis(named),

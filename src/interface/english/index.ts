@@ -8,6 +8,7 @@ import { colouring } from "./colouring.ts";
 import { devoicing } from "./devoicing.ts";
 import { figure } from "./figure.ts";
 import { figures } from "./figures.ts";
+import { length } from "./length.ts";
 import { listen } from "./listen.ts";
 import { lookUp } from "./lookUp.ts";
 import { navigation } from "./navigation.ts";
@@ -25,6 +26,7 @@ export const english = {
   colouring,
   devoicing,
   figure,
+  length,
   listen,
   lookUp,
   navigation,
