@@ -1,8 +1,10 @@
 /**
- * How time and memory grow with a corpus of labels alone: 2,000, 20,000 and 200,000 utterances by ever more speakers,
- * each in a process of its own. Other sizes: `npm run bench -- growth 1000 4000`. Prints processor time per utterance
- * with and without what every run costs (measured on 20 utterances), the peak of resident memory, and the exponent of
- * growth fitted to log time over log size: 1 is proportional. Wanted: time per utterance within 15 %, memory within 25 %.
+ * How time and memory grow with a corpus of labels alone: 2,000, 20,000 and 200,000 utterances by 20 speakers, each in a
+ * process of its own. Other sizes: `npm run bench -- growth 1000 4000`; `growth 2000 20000 speakers=100` for more
+ * speakers, `perSpeaker=200` for ever more of them (cells, which are held in memory, grow with the speakers). Prints
+ * processor time per utterance without what every run costs (measured on 20 utterances), the peak of resident memory,
+ * and the exponent of growth fitted to log time over log size: 1 is proportional. Wanted: time per utterance within
+ * 15 %, memory within 25 %.
  */
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
@@ -15,9 +17,19 @@ interface Run {
   readonly cpuSec: number;
   readonly peakMb: number;
   readonly tasks: Readonly<Record<string, number>>;
+  readonly peakMbAfter: Readonly<Record<string, number>>;
 }
 
-const sizes = process.argv.slice(2).map(Number);
+const words = process.argv.slice(2);
+const sizes = words.filter((word) => /^\d+$/.test(word)).map(Number);
+const option = (name: string) => {
+  const found = words.find((word) => word.startsWith(`${name}=`));
+  return found === undefined ? null : Number(found.slice(name.length + 1));
+};
+const speakersOf = (utterances: number) => {
+  const each = option("perSpeaker");
+  return each === null ? (option("speakers") ?? 20) : Math.ceil(utterances / each);
+};
 const wanted = sizes.length > 0 ? sizes : [2000, 20_000, 200_000];
 const base = run(20);
 const runs = wanted.map(run);
@@ -40,7 +52,7 @@ for (const one of runs)
   );
 for (const task of new Set(runs.flatMap(({ tasks }) => Object.keys(tasks))))
   console.log(
-    `  ${task}: ${runs.map(({ tasks, utterances }) => `${((tasks[task] ?? 0) / utterances).toFixed(3)} ms`).join(", ")} an utterance`,
+    `  ${task}: ${runs.map(({ tasks, utterances }) => `${((tasks[task] ?? 0) / utterances).toFixed(3)} ms`).join(", ")} an utterance; ${runs.map(({ peakMbAfter }) => peakMbAfter[task] ?? 0).join(", ")} MB at most until then`,
   );
 const spread = (values: readonly number[]) => Math.max(...values) / Math.min(...values) - 1;
 console.log(`\nexponent of growth: ${exponent().toFixed(3)} (without what every run costs)`);
@@ -49,9 +61,13 @@ console.log(`peak memory within ${percent(spread(runs.map(({ peakMb }) => peakMb
 
 function run(utterances: number): Run {
   const file = join(import.meta.dirname, "growth", "runOne.ts");
-  const { stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", file, String(utterances)], {
-    encoding: "utf8",
-  });
+  const { stdout, stderr } = spawnSync(
+    process.execPath,
+    ["--import", "tsx", file, String(utterances), String(speakersOf(utterances))],
+    {
+      encoding: "utf8",
+    },
+  );
   if (stdout === "") throw new Error(stderr);
   return JSON.parse(stdout) as Run;
 }

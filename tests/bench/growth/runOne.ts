@@ -6,18 +6,20 @@ import { runPipeline } from "../../../src/runPipeline.ts";
 import { runOptions } from "../../helpers/runOptions.ts";
 import { writeLabelledCorpus } from "./writeLabelledCorpus.ts";
 
-const utterances = Number(process.argv[2]);
+const [utterances, speakers] = process.argv.slice(2).map(Number) as [number, number];
 const folder = mkdtempSync(join(tmpdir(), "morascope-bench-"));
 try {
   const dataset = join(folder, "corpus");
-  writeLabelledCorpus(dataset, utterances);
+  writeLabelledCorpus(dataset, utterances, speakers);
   const startedAt = performance.now();
   const cpuBefore = process.cpuUsage();
   const tasks: Record<string, number> = {};
+  const peakMbAfter: Record<string, number> = {};
   let task = "Opening";
   let since = startedAt;
   const next = (name: string) => {
     tasks[task] = (tasks[task] ?? 0) + performance.now() - since;
+    peakMbAfter[task] = Math.round(process.resourceUsage().maxRSS / 1024);
     task = name;
     since = performance.now();
   };
@@ -39,6 +41,7 @@ try {
       cpuSec: (user + system) / 1e6,
       peakMb: process.resourceUsage().maxRSS / 1024,
       tasks,
+      peakMbAfter,
     })}\n`,
   );
 } finally {

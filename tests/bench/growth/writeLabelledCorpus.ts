@@ -4,13 +4,13 @@ import { parse } from "csv-parse/sync";
 import { seededRandom } from "../../../src/statistics/seededRandom.ts";
 
 const demo = resolve(import.meta.dirname, "../../../data/demo");
-const perSpeaker = 200;
 
 /**
- * A corpus of labels alone: the demo's sentences over and over, by a new speaker every 200 utterances, with other
- * durations each time. Invented: it shows how the work grows and nothing else.
+ * A corpus of labels alone: the demo's sentences over and over, by so many speakers, with other durations each time.
+ * Invented: it shows how the work grows and nothing else.
  */
-export function writeLabelledCorpus(folder: string, utterances: number): void {
+export function writeLabelledCorpus(folder: string, utterances: number, speakers: number): void {
+  const perSpeaker = Math.ceil(utterances / speakers);
   const lines = parse(readFileSync(join(demo, "transcript.tsv"), "utf8"), {
     columns: true,
     delimiter: "\t",
