@@ -1,5 +1,14 @@
 import type { Effect, Explanation, Model } from "../estimates/explain/explanation.ts";
-import { type Block, type Cell, interval, number, probability, word } from "./printBlocks.ts";
+import {
+  type Block,
+  type Cell,
+  interval,
+  number,
+  probability,
+  ratio,
+  ratioInterval,
+  word,
+} from "./printBlocks.ts";
 
 /** The models of one dataset and label set, as tables for people. */
 export function blocksOfExplanation(explanation: Explanation): Block[] {
@@ -51,7 +60,10 @@ function rowOf(effect: Effect, outcome: Explanation["outcome"], level: number): 
     level: word(effect.level ?? "more"),
     against: word(against),
     ...(outcome === "devoicing"
-      ? { "odds ratio": number(effect.ratio.estimate, 2), [`${percent} of odds`]: interval(effect.ratio, 2) }
+      ? {
+          "odds ratio": ratio(effect.ratio.estimate, 2),
+          [`${percent} of odds`]: ratioInterval(effect.ratio, 2),
+        }
       : {
           "times as long": number(effect.ratio.estimate, 3),
           [`${percent} interval`]: interval(effect.ratio, 3),

@@ -39,6 +39,23 @@ export function probability(value: number | null): Cell {
   return value !== null && value < 0.0001 ? { text: "< 0.0001", value } : number(value, 4);
 }
 
+/** A positive number that is never shown as naught: below half of its last digit it says so ("< 0.005"). */
+export function positive(value: number, digits: number): string {
+  const least = 0.5 * 10 ** -digits;
+  return value > 0 && value < least ? `< ${least}` : value.toFixed(digits);
+}
+
+/** An odds ratio or another ratio in a cell. */
+export function ratio(value: number, digits: number): Cell {
+  return { text: positive(value, digits), value };
+}
+
+/** An interval of ratios. */
+export function ratioInterval({ low, high }: Bounds, digits: number): Cell {
+  const text = low === null || high === null ? "–" : `${positive(low, digits)} to ${positive(high, digits)}`;
+  return { text, value: null, bounds: { low, high } };
+}
+
 /** An interval in one cell; in CSV two columns, `… low` and `… high`. */
 export function interval(bounds: Bounds | null, digits: number): Cell {
   const { low, high } = bounds ?? { low: null, high: null };

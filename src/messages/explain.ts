@@ -88,6 +88,18 @@ export const noBounds = () =>
 export const muchWider = (effects: readonly string[]) =>
   `For ${effects.join(", ")} the clustered interval is more than twice as wide as that of the mixed model: speakers or words may differ in the effect itself, which random intercepts do not know of. Go by the wider one.`;
 
+/** `said`: what each model says of the term, in words; `share` of the level's vowels lies in one word or item. */
+export const modelsContradict = (
+  name: string,
+  said: { readonly clustered: string; readonly mixed: string },
+  most: { readonly item: string; readonly unit: string; readonly share: number } | null,
+) =>
+  `${name}: the models contradict each other (clustered ${said.clustered}, mixed ${said.mixed}). ${
+    most === null
+      ? "Speakers or words seem to differ in the effect itself, or a few of them carry it."
+      : `${percent(most.share)} of its vowels stand in one ${most.unit} (${most.item}), so that the effect cannot be told from that ${most.unit}: the mixed model lays it on the ${most.unit}, the other on the term.`
+  } Take it as unknown.`;
+
 export const everyNth = (n: number, kept: number, all: number) =>
   `Of ${count(all)} vowels ${count(kept)} are looked at, those of every ${n}${n === 2 ? "nd" : n === 3 ? "rd" : "th"} recording: more would take long and add hardly any certainty.`;
 
@@ -164,7 +176,7 @@ export const colouringModels = () =>
   "difference of centres of gravity within speakers; interval clustered by speaker and by word, the widest of them (CR2, t); beside it random intercepts (REML, t)";
 
 export const noSpectrumOf = (consonant: string) =>
-  `No /${consonant}/ here has a measured spectrum: so far only the frication of fricatives and affricates is measured.`;
+  `No /${consonant}/ here has a measured spectrum: too few releases or frications stand out from the background.`;
 
 export const errorMethod = (speakers: number) =>
   speakers < 2

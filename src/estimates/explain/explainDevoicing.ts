@@ -12,6 +12,7 @@ import { isDevoiceable } from "../../phonology/environment.ts";
 import { designMatrix } from "../../statistics/models/designMatrix.ts";
 import type { DataColumn } from "../../statistics/models/term.ts";
 import { labelAt, type TokenTable } from "../tokenTable.ts";
+import { contradictions } from "./contradictions.ts";
 import { devoicingColumns, type WordFrequency } from "./devoicingColumns.ts";
 import { everyNthRecording } from "./everyNthRecording.ts";
 import { evidenceOf } from "./evidence.ts";
@@ -98,7 +99,13 @@ function explainSource(
     options: { level, speakers, devoiced, units: { speechRate: "mora/s", wordFrequency: "tenfold" } },
   };
   const models: Model[] = [clusteredModel(data), mixedModel(data)];
-  return { ...head, reason: null, separated, models, warnings: [...warnings, ...muchWiderEffects(models)] };
+  return {
+    ...head,
+    reason: null,
+    separated,
+    models,
+    warnings: [...warnings, ...contradictions(models, columns, items, kept), ...muchWiderEffects(models)],
+  };
 }
 
 function mayDevoice({ labels }: TokenTable, row: number): boolean {

@@ -9,6 +9,7 @@ import {
 } from "../../messages/explain.ts";
 import { designMatrix } from "../../statistics/models/designMatrix.ts";
 import { labelAt, type TokenTable } from "../tokenTable.ts";
+import { contradictions } from "./contradictions.ts";
 import { consonantClass, durationColumns } from "./durationColumns.ts";
 import { everyNthRecording } from "./everyNthRecording.ts";
 import type { Explanation } from "./explanation.ts";
@@ -65,10 +66,11 @@ function explainSource(
   const withDevoicing = rows.every((row) => isEvidence(labelAt(labels.devoicedBasis, row) as never));
   const { columns, warnings: unknown } = usableTerms(durationColumns(table, rows, withDevoicing));
   const known = { ...columns, [items.unit]: items.column };
+  const kept = knownRows(known, rows.length);
   const made = designMatrix(
     known,
     Object.keys(columns).map((column) => ({ column })),
-    { counts: knownRows(known, rows.length), known: [items.unit] },
+    { counts: kept, known: [items.unit] },
   );
   const atFloor = rows.filter((row) => labelAt(labels.atFloor, row) === "true").length / rows.length;
   const warnings = [
@@ -88,7 +90,12 @@ function explainSource(
     options: { level, speakers, devoiced: null, units: { speechRate: "mora/s" } },
   };
   const models = [clusteredModel(data), mixedModel(data)];
-  return { ...head, reason: null, models, warnings: [...warnings, ...muchWiderEffects(models)] };
+  return {
+    ...head,
+    reason: null,
+    models,
+    warnings: [...warnings, ...contradictions(models, columns, items, kept), ...muchWiderEffects(models)],
+  };
 }
 
 function labelTest(
