@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { readFile, realpath } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
 import sirv from "sirv";
@@ -6,7 +6,7 @@ import { hostNotAllowed, notASite, portTaken } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
 import type { AudioFolders } from "./clips.ts";
 import { contentPolicy } from "./contentPolicy.ts";
-import { isLocalRequest } from "./isLocalRequest.ts";
+import { isByOwnName, isLocalRequest, isLoopback } from "./isLocalRequest.ts";
 import { openLocalRoute } from "./localRoute.ts";
 import { isSite } from "./outputFolder.ts";
 import { refuse, sendBytes } from "./sendBytes.ts";
@@ -49,6 +49,16 @@ async function pageOf(site: string, url: string): Promise<string> {
   return readFile(file, "utf8").catch(() => "");
 }
 
+/** Whether the file an address stands for lies in the site itself, and no link in it leads elsewhere. */
+async function liesInSite(site: string, url: string): Promise<boolean> {
+  const name = path.join(site, decodeURIComponent(url.split(/[?#]/, 1)[0]!));
+  for (const file of [name, `${name.replace(/\/$/, "")}.html`, path.join(name, "index.html")]) {
+    const real = await realpath(file).catch(() => null);
+    if (real !== null && real !== site && !real.startsWith(site + path.sep)) return false;
+  }
+  return true;
+}
+
 /** The page of single sounds, in any language, is told which recordings it may ask for. */
 function withLocal(page: string, datasets: readonly string[]): string {
   const content = JSON.stringify(datasets).replaceAll("&", "&amp;").replaceAll("'", "&#39;");
@@ -74,18 +84,22 @@ export async function serve({
   host = "127.0.0.1",
   local = null,
 }: ServeOptions): Promise<Served> {
-  const folder = path.resolve(site);
-  if (!(await isSite(folder))) throw new UserError(notASite(site));
+  if (!(await isSite(site))) throw new UserError(notASite(site));
+  const folder = await realpath(site);
   const route = local === null ? null : await openLocalRoute(local.results, local.folders);
   const files = sirv(folder, { extensions: ["html"], etag: true, dev: true });
-  const server = createServer(async (request: IncomingMessage, response: ServerResponse) => {
+  const answer = async (request: IncomingMessage, response: ServerResponse) => {
     const url = request.url ?? "/";
-    if (request.method !== "GET" && request.method !== "HEAD")
-      return refuse(response, 405, "Only reading is possible.");
-    if (isEscape(url)) return refuse(response, 400, "This address leaves the report.");
     response.setHeader("x-content-type-options", "nosniff");
     response.setHeader("referrer-policy", "no-referrer");
     response.setHeader("cross-origin-resource-policy", "same-origin");
+    response.setHeader("content-security-policy", `${contentPolicy("")}; frame-ancestors 'none'`);
+    if (isLoopback(host) && !isByOwnName(request))
+      return refuse(response, 403, "This report is served to this machine only, by its own name.");
+    if (request.method !== "GET" && request.method !== "HEAD")
+      return refuse(response, 405, "Only reading is possible.");
+    if (isEscape(url) || !(await liesInSite(folder, url)))
+      return refuse(response, 400, "This address leaves the report.");
     const page = await pageOf(folder, url);
     response.setHeader("content-security-policy", `${contentPolicy(page)}; frame-ancestors 'none'`);
     const address = url.split(/[?#]/, 1)[0]!;
@@ -100,6 +114,12 @@ export async function serve({
         );
     }
     files(request, response, () => refuse(response, 404, "No such page in this report."));
+  };
+  const server = createServer((request, response) => {
+    answer(request, response).catch((error) => {
+      if (response.headersSent) response.destroy();
+      else refuse(response, 500, error instanceof Error ? error.message : String(error));
+    });
   });
   const taken = await listen(server, port, host);
   const shown = host.includes(":") ? `[${host}]` : host;

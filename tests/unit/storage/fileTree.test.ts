@@ -184,7 +184,7 @@ interface Member {
   readonly name: string;
   readonly body?: string;
   readonly linkname?: string;
-  readonly type?: "symlink" | "link" | "fifo";
+  readonly type?: "symlink" | "link" | "fifo" | "directory";
 }
 
 async function makeTar(members: readonly Member[]): Promise<Buffer> {
