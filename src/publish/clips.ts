@@ -6,6 +6,8 @@ import { openRecordings } from "../storage/datasetRecordings.ts";
 import { openDatabase } from "../storage/duckdb.ts";
 import { cutClip } from "./cutClip.ts";
 import { type ExampleToken, exampleTokens } from "./exampleTokens.ts";
+import type { ShownVerdict } from "./readVerdicts.ts";
+import { clipKey, ruleTokens } from "./ruleClips.ts";
 import { clipCards } from "./tokenCardClips.ts";
 
 /** A published clip of a token. */
@@ -34,25 +36,42 @@ export function withinExcerpt(tokens: readonly ExampleToken[], limit: number): E
   });
 }
 
-async function clipsOf(card: DatasetCard, results: string, folder: string, root: string): Promise<Clips> {
+async function clipsOf(
+  card: DatasetCard,
+  results: string,
+  folder: string,
+  root: string,
+  verdicts: readonly ShownVerdict[],
+): Promise<Clips> {
   const recordings = await openRecordings(folder);
   const connection = await openDatabase(":memory:", 256);
   const clips: Clip[] = [];
   const faults: string[] = [];
   const { read } = recordings;
   try {
-    const found = await exampleTokens(connection, results, card.id);
+    const found = [
+      ...(await exampleTokens(connection, results, card.id)),
+      ...(await ruleTokens(connection, results, card.id, verdicts)),
+    ];
     const tokens = withinExcerpt(found, card.redistribution.utterances ?? Number.POSITIVE_INFINITY);
     const draw = await clipCards(connection, results, read);
-    for (const [i, token] of tokens.entries()) {
+    const made = new Map<string, Pick<Clip, "file" | "card">>();
+    for (const token of tokens) {
+      const known = made.get(clipKey(token));
+      if (known !== undefined) {
+        clips.push({ ...token, ...known });
+        continue;
+      }
       try {
         const audio = await read(token);
-        const name = `data/clips/${card.id}-${String(i + 1).padStart(2, "0")}`;
+        const name = `data/clips/${card.id}-${String(made.size + 1).padStart(2, "0")}`;
         const clip = cutClip(audio.samples, audio.sampleRateHz, token.startMs, token.endMs);
         const { svg, alt } = await draw(token);
         await writeFile(path.join(root, `${name}.wav`), clip);
         await writeFile(path.join(root, `${name}.svg`), svg);
-        clips.push({ ...token, file: `${name}.wav`, card: { file: `${name}.svg`, alt } });
+        const files = { file: `${name}.wav`, card: { file: `${name}.svg`, alt } };
+        made.set(clipKey(token), files);
+        clips.push({ ...token, ...files });
       } catch (error) {
         faults.push(error instanceof Error ? error.message : String(error));
       }
@@ -66,7 +85,7 @@ async function clipsOf(card: DatasetCard, results: string, folder: string, root:
 }
 
 /**
- * Cuts examples to hear and lays them into the site's source, as far as each dataset's licence goes and its recordings
+ * Cuts examples of findings and of `verdicts` to hear, each sound once, and lays them into the site's source, as far as each dataset's licence goes and its recordings
  * are at hand; says why where it does not. Recordings are only read.
  */
 export async function makeClips(
@@ -74,6 +93,7 @@ export async function makeClips(
   results: string,
   folders: AudioFolders,
   root: string,
+  verdicts: readonly ShownVerdict[] = [],
 ): Promise<Clips> {
   const clips: Clip[] = [];
   const reasons: string[] = [];
@@ -85,7 +105,7 @@ export async function makeClips(
       reasons.push(clipsForbidden(card.name, card.redistribution.note));
     else if (folder === undefined) reasons.push(clipsNeedFolder(card.name, card.id));
     else {
-      const made = await clipsOf(card, results, folder, root);
+      const made = await clipsOf(card, results, folder, root, verdicts);
       clips.push(...made.clips);
       reasons.push(...made.reasons);
     }

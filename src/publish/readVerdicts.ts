@@ -23,6 +23,25 @@ const part = v.object({
 const parts = v.nullable(
   v.object({ level: v.number(), judged: count, holding: v.array(part), failing: v.array(part) }),
 );
+const sound = v.object({
+  speaker: text,
+  utterance: text,
+  index: count,
+  phone: text,
+  before: text,
+  after: text,
+  word: v.nullable(text),
+  startMs: v.number(),
+  endMs: v.number(),
+  shows: v.nullable(text),
+  value: number,
+});
+const examples = v.object({
+  by: v.nullable(v.picklist(["probability", "ratio"])),
+  clearest: v.array(sound),
+  mostContrary: v.array(sound),
+  reason: v.nullable(text),
+});
 const small = v.optional(v.number());
 const holds = v.variant("when", [
   v.object({ when: v.literal("more-than"), value: v.number(), negligible: small }),
@@ -61,6 +80,7 @@ const verdict = v.object({
   bySpeaker: parts,
   clearest: v.array(part),
   mostContrary: v.array(part),
+  examples: v.nullable(examples),
 });
 
 /** What the page of rules shows of a verdict. */

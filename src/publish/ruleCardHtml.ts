@@ -1,6 +1,7 @@
 import { regionOf } from "../findings/rules/region.ts";
 import { holdsText } from "../findings/rules/verdictSentence.ts";
 import { ruleWords } from "../messages/rulesPage.ts";
+import type { Clip } from "./clips.ts";
 import { effectScale, unitOf } from "./effectScale.ts";
 import { type Html, html } from "./html.ts";
 import { markJapanese } from "./markJapanese.ts";
@@ -31,7 +32,7 @@ export function askedHtml({ holds, scale }: ShownVerdict): Html | null {
 }
 
 /** The card of a rule that at least one corpus can speak about: claim and source beside one verdict a corpus. */
-export function ruleCardHtml(run: Run, verdicts: readonly ShownVerdict[]): Html {
+export function ruleCardHtml(run: Run, verdicts: readonly ShownVerdict[], clips: readonly Clip[] = []): Html {
   const first = verdicts.find(({ holds }) => holds !== null)!;
   const judged = verdicts.filter(({ verdict }) => verdict !== "not measurable");
   const unread = verdicts.filter(({ verdict }) => verdict === "not measurable");
@@ -43,5 +44,5 @@ export function ruleCardHtml(run: Run, verdicts: readonly ShownVerdict[]): Html 
     found.map((extent) => openRatio(extent, kind)),
     unitOf(first.kind),
   );
-  return html`<section class="rule" data-rule="${first.rule}" aria-labelledby="rule-${first.rule}"><div class="claim">${claimHtml(first, "h2")}${askedHtml(first)}</div><div class="origin">${sourceHtml(first)}</div><div class="answers">${judged.map((verdict) => verdictHtml(run, verdict, scale))}${unread.length === 0 ? null : unreadHtml(run, unread)}</div></section>`;
+  return html`<section class="rule" data-rule="${first.rule}" aria-labelledby="rule-${first.rule}"><div class="claim">${claimHtml(first, "h2")}${askedHtml(first)}</div><div class="origin">${sourceHtml(first)}</div><div class="answers">${judged.map((verdict) => verdictHtml(run, verdict, scale, clips))}${unread.length === 0 ? null : unreadHtml(run, unread)}</div></section>`;
 }

@@ -3,6 +3,7 @@ import { formatAmount } from "../findings/format.ts";
 import { verdicts as order, type Verdict } from "../findings/rules/verdict.ts";
 import { manyVerdicts } from "../messages/rules.ts";
 import { ruleWords, verdictCounted, verdictMeanings } from "../messages/rulesPage.ts";
+import type { Clip } from "./clips.ts";
 import { hatching } from "./effectSvg.ts";
 import { type Html, html } from "./html.ts";
 import type { Run } from "./readResults.ts";
@@ -66,7 +67,11 @@ export function rulesKeyHtml(run: Run, verdicts: readonly ShownVerdict[] | null)
 }
 
 /** The page's fixed part; `verdicts` null where the results are older than the judging of rules. */
-export function rulesHtml(run: Run, verdicts: readonly ShownVerdict[] | null): Html {
+export function rulesHtml(
+  run: Run,
+  verdicts: readonly ShownVerdict[] | null,
+  clips: readonly Clip[] = [],
+): Html {
   if (verdicts === null) return missingHtml();
   if (verdicts.length === 0) return html`<p>${ruleWords.noRules}</p><p>${ruleWords.ownRule}</p>`;
   const rules = byRule(verdicts);
@@ -74,7 +79,7 @@ export function rulesHtml(run: Run, verdicts: readonly ShownVerdict[] | null): H
   const names = JSON.stringify(
     Object.fromEntries(verdicts.map((verdict) => [setKey(verdict), nameOf(run, verdict)])),
   );
-  return html`${hatching}<div class="rules" data-names="${names}">${judged.map((of) => ruleCardHtml(run, of))}</div>${silentHtml(run, rules.filter(isSilent))}<section class="rules-end"><p>${manyVerdicts(verdicts[0]!.level)}</p><p>${ruleWords.ownRule}</p></section>`;
+  return html`${hatching}<div class="rules" data-names="${names}">${judged.map((of) => ruleCardHtml(run, of, clips))}</div>${silentHtml(run, rules.filter(isSilent))}<section class="rules-end"><p>${manyVerdicts(verdicts[0]!.level)}</p><p>${ruleWords.ownRule}</p></section>`;
 }
 
 /** The start page's way to the rules: how they fared by each label set; nothing without verdicts. */

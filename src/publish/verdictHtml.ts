@@ -2,6 +2,7 @@ import { capital, formatAmount, formatCount, joinWords } from "../findings/forma
 import { type Region, regionOf, type Scale } from "../findings/rules/region.ts";
 import { countedAs, holdsText, intervalText, numberText } from "../findings/rules/verdictSentence.ts";
 import { basisWords, ruleWords } from "../messages/rulesPage.ts";
+import type { Clip } from "./clips.ts";
 import type { EffectScale } from "./effectScale.ts";
 import { effectSvg } from "./effectSvg.ts";
 import { type Html, html } from "./html.ts";
@@ -11,6 +12,7 @@ import { openRatio } from "./openRatio.ts";
 import { partsHtml } from "./partsHtml.ts";
 import type { Run } from "./readResults.ts";
 import type { ShownVerdict } from "./readVerdicts.ts";
+import { ruleExamplesHtml } from "./ruleExamplesHtml.ts";
 import { setName } from "./setName.ts";
 import { rankOf, verdictBadge, verdictSlug } from "./verdictBadge.ts";
 
@@ -69,7 +71,12 @@ function notesHtml({ warnings, method }: ShownVerdict, notice: string | null): H
 }
 
 /** One verdict of a rule's card: the verdict in words, its picture, what it rests on and what to mind. */
-export function verdictHtml(run: Run, verdict: ShownVerdict, scale: EffectScale): Html {
+export function verdictHtml(
+  run: Run,
+  verdict: ShownVerdict,
+  scale: EffectScale,
+  clips: readonly Clip[] = [],
+): Html {
   const card = run.datasets.find(({ id }) => id === verdict.dataset);
   const kind = verdict.scale!;
   const region = regionOf(verdict.holds!, kind);
@@ -92,7 +99,7 @@ export function verdictHtml(run: Run, verdict: ShownVerdict, scale: EffectScale)
       ],
     ],
   });
-  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}" data-rank="${rankOf(verdict)}"${keep}><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
+  return html`<div class="answer" data-verdict="${verdictSlug(verdict.verdict)}" data-set="${setKey(verdict)}" data-rank="${rankOf(verdict)}"${keep}><p class="verdict-line">${badge(verdict)} <span class="set">${name}</span></p>${picture(verdict, region, kind, scale)}<p class="sentence">${markJapanese(verdict.sentence)}</p>${countsHtml(verdict, card?.synthetic ?? false)}${partsHtml(verdict, region, kind, scale)}${ruleExamplesHtml(verdict, clips)}${notesHtml(verdict, card?.notice ?? null)}</div>`;
 }
 
 /** Verdicts that say why there is no judgement, in a line a reason. */

@@ -50,15 +50,15 @@ export async function writeSiteSource({
   audio,
   recordings,
 }: SiteSource): Promise<void> {
-  const clips = await makeClips(run.datasets, results, audio, root);
   const verdicts = await readVerdicts(results);
+  const clips = await makeClips(run.datasets, results, audio, root, verdicts ?? []);
   const agreement = await readAgreement(results);
   const parts = () => ({
     ...pageWords(),
     start: startHtml(run, findings, clips),
     rulesLink: rulesLinkHtml(run, verdicts) ?? html``,
     rulesKey: rulesKeyHtml(run, verdicts) ?? html``,
-    rules: rulesHtml(run, verdicts),
+    rules: rulesHtml(run, verdicts, clips.clips),
     agreement: agreementHtml(run, agreement),
     corrections: correctionsHtml(run),
     limits: limitsHtml(run.datasets),

@@ -13,6 +13,7 @@ import { listen } from "./listen.ts";
 import { lookUp } from "./lookUp.ts";
 import { navigation } from "./navigation.ts";
 import { pages } from "./pages.ts";
+import { ruleExamples } from "./ruleExamples.ts";
 import { site } from "./site.ts";
 import { timing } from "./timing.ts";
 import { vowelSpace } from "./vowelSpace.ts";
@@ -31,6 +32,7 @@ export const english = {
   lookUp,
   navigation,
   pages,
+  ruleExamples,
   site,
   timing,
   vowelSpace,

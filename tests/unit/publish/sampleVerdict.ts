@@ -32,6 +32,7 @@ export function sampleVerdict(changes: Partial<ShownVerdict> = {}): ShownVerdict
     bySpeaker: null,
     clearest: [],
     mostContrary: [],
+    examples: null,
     ...changes,
   };
 }
