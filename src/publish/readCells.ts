@@ -1,13 +1,10 @@
-import { parquetRead } from "hyparquet";
 import type { Cells } from "../estimates/cells.ts";
 import { cellsFromColumns } from "../estimates/cellsFromColumns.ts";
 import { cellColumns } from "../measures/columns.ts";
+import { decodeCells, isCompact } from "./compactCells.ts";
 
-/**
- * Cells from the bytes of `cells.parquet`, column by column, in Node and in a page alike.
- * Throws when the bytes are no Parquet file, and a UserError when a column is missing.
- */
-export async function readCells(bytes: ArrayBuffer): Promise<Cells> {
+async function readParquet(bytes: ArrayBuffer): Promise<Cells> {
+  const { parquetRead } = await import("hyparquet");
   const columns: Record<string, unknown[]> = {};
   await parquetRead({
     file: bytes,
@@ -19,4 +16,20 @@ export async function readCells(bytes: ArrayBuffer): Promise<Cells> {
     },
   });
   return cellsFromColumns(columns);
+}
+
+const isGzip = (bytes: ArrayBuffer) => new DataView(bytes).getUint16(0) === 0x1f8b;
+
+function unpack(bytes: ArrayBuffer): Promise<ArrayBuffer> {
+  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(unpacked).arrayBuffer();
+}
+
+/**
+ * Cells from the bytes of `cells.parquet`, or of the compact file that sites carry in its place, in Node and in a page
+ * alike. Throws when the bytes are neither, and a UserError when a column is missing.
+ */
+export async function readCells(bytes: ArrayBuffer): Promise<Cells> {
+  const plain = bytes.byteLength > 2 && isGzip(bytes) ? await unpack(bytes) : bytes;
+  return isCompact(plain) ? decodeCells(plain) : readParquet(plain);
 }

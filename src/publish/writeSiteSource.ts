@@ -1,13 +1,16 @@
 import { cp, mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { gzipSync } from "node:zlib";
 import type { Problem } from "../datasets/types.ts";
 import type { Finding } from "../findings/runFindings.ts";
+import { loadCells } from "../storage/loadCells.ts";
 import { agreementHtml } from "./agreementHtml.ts";
 import { bibtex } from "./cite/bibtex.ts";
 import { cslJson, siteItems } from "./cite/cslItems.ts";
 import { provenanceOf } from "./cite/provenance.ts";
 import { citeHtml } from "./citeHtml.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
+import { encodeCells } from "./compactCells.ts";
 import { correctionsHtml } from "./correctionsHtml.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
@@ -84,6 +87,7 @@ export async function writeSiteSource({
     software: `${run.software.name} ${run.software.version}`,
   });
   await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
+  await writeFile(path.join(data, "cells.bin"), gzipSync(encodeCells(await loadCells(results))));
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
   const cited = siteItems(provenanceOf(run));
   await writeFile(path.join(data, "cite.bib"), bibtex(cited));
