@@ -2,6 +2,7 @@ import { readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
+import { languages } from "../interface/languages.ts";
 
 /** Names under which pages import the project's own code, e.g. `import {…} from "npm:morascope"`, and what they get. */
 const ownName = "morascope";
@@ -52,6 +53,20 @@ function entries(sources: ReadonlyMap<string, string>): Plugin {
   };
 }
 
+/** What a page in another language than the first does before anything else. */
+function speaking(file: string): string[] {
+  const language = languages.find(({ tag }) => file.startsWith(`${tag}${path.sep}`));
+  if (language === undefined || language.file === null) return [];
+  const folder = "../../src/interface";
+  return [
+    `import {speak} from "${folder}/interfaceText.ts";`,
+    `import {english} from "${folder}/english/index.ts";`,
+    `import {translated} from "${folder}/translation.ts";`,
+    `import {${language.file} as wording} from "${folder}/${language.file}.ts";`,
+    `speak({tag: ${JSON.stringify(language.tag)}, text: translated(english, wording)});`,
+  ];
+}
+
 export interface OwnCodeOptions {
   /** Folder of the pages, which are rewritten. */
   readonly root: string;
@@ -81,7 +96,7 @@ export async function bundleOwnCode({ root, cache, version, notebook }: OwnCodeO
     if (used.length === 0) continue;
     const entry = file.slice(0, -3).replace(/[^\w-]/g, "-");
     const lines = used.map((name) => `export {${name}} from "${madeIn.get(name) ?? "./index.ts"}";`);
-    sources.set(`${place}/${entry}`, lines.join("\n"));
+    sources.set(`${place}/${entry}`, [...speaking(file), ...lines].join("\n"));
     await writeFile(full, page.replace(named, `import {$1} from "npm:${ownName}/${entry}.js"`));
   }
   await build({

@@ -1,5 +1,5 @@
-import { inLanguage, interfaceText } from "../interface/interfaceText.ts";
-import { type Language, languages, localAddress } from "../interface/languages.ts";
+import { inLanguage, interfaceText, localAddress } from "../interface/interfaceText.ts";
+import { type Language, languages } from "../interface/languages.ts";
 import { type Html, html } from "./html.ts";
 import { type NavigationPage, navigationHtml } from "./navigationHtml.ts";
 import type { OwnPage } from "./ownPages.ts";
@@ -34,7 +34,7 @@ function languageLinks(file: string, current: Language): Html {
     .filter(({ tag }) => tag !== current.tag)
     .map(
       (language) =>
-        html`<a href="${localAddress(addressOf(file), language)}" hreflang="${language.tag}" lang="${language.tag}">${language.name}</a>`,
+        html`<a href="${localAddress(addressOf(file), language.tag)}" hreflang="${language.tag}" lang="${language.tag}">${language.name}</a>`,
     );
   return html`<nav class="languages" aria-label="${interfaceText().site.languages}">${others}</nav>`;
 }
@@ -47,7 +47,7 @@ export function pageHeader(
   own: readonly OwnPage[],
 ): Html {
   const { language, file } = pageAt(path);
-  return inLanguage(language.tag, () => {
+  return inLanguage(language, () => {
     const { site, navigation } = interfaceText();
     const named = pages.map((page) => ({
       ...page,
@@ -55,7 +55,7 @@ export function pageHeader(
     }));
     const mine = own.map(({ file, title }) => ({ file, name: title, group: "own" as const }));
     const isOwn = mine.some((page) => page.file === file);
-    return html`<a class="skip" href="#content">${navigation.skip}</a><div class="masthead"><a class="brand" href="${localAddress("/", language)}">${mark}<span>Morascope</span></a>${navigationHtml([...named, ...mine], file)}${isOwn ? null : languageLinks(file, language)}</div>${notices(run)}<span id="content" tabindex="-1"></span>`;
+    return html`<a class="skip" href="#content">${navigation.skip}</a><div class="masthead"><a class="brand" href="${localAddress("/", language.tag)}">${mark}<span>Morascope</span></a>${navigationHtml([...named, ...mine], file)}${isOwn ? null : languageLinks(file, language)}</div>${notices(run)}<span id="content" tabindex="-1"></span>`;
   });
 }
 
@@ -65,7 +65,7 @@ export function pageFooter(run: Run, path: string): Html {
     const credit = card.attribution.length > 0 ? `: ${card.attribution.join("; ")}` : "";
     return html`<li>${card.name}${card.version === null ? "" : ` ${card.version}`} (${card.licence.name})${credit}</li>`;
   });
-  return inLanguage(pageAt(path).language.tag, () => {
+  return inLanguage(pageAt(path).language, () => {
     const { site } = interfaceText();
     return html`<p class="care">${site.care}</p><ul class="credits" aria-label="${site.credits}">${credits}</ul><p>${run.software.name} ${run.software.version} · ${site.resultsOf} <time datetime="${run.createdAt}">${run.createdAt.slice(0, 10)}</time></p>`;
   });

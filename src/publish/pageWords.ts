@@ -10,7 +10,15 @@ export function pageWords(): Record<string, Html> {
     ...{ timing, "vowel-space": vowelSpace, colouring, "what-matters": whatMatters },
     ...{ listen, words, "look-up": lookUp, cite },
   };
+  const { start, rules, method, datasets, dictionary } = interfaceText();
+  const prose = { start, rules, method, datasets, dictionary };
   return Object.fromEntries([
+    ...Object.entries(prose).flatMap(([page, texts]) =>
+      Object.entries(texts).map(([name, text]) => [
+        `${page}-${name}`,
+        name === "lead" ? html`<p class="lead">${markJapanese(text)}</p>` : markJapanese(text),
+      ]),
+    ),
     ...Object.entries(pages).flatMap(([file, { title, lead }]) => [
       [`${file}-title`, html`${title}`],
       [`${file}-lead`, html`<p class="lead">${markJapanese(lead)}</p>`],

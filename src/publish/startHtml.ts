@@ -1,6 +1,7 @@
 import type { DatasetCard } from "../datasets/types.ts";
 import { formatAmount, formatCount, joinWords } from "../findings/format.ts";
 import type { Finding, FindingAnswer } from "../findings/runFindings.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
 import { limitsOf } from "../messages/pages.ts";
 import type { Clip, Clips } from "./clips.ts";
 import { clipsHtml } from "./clipsHtml.ts";
@@ -44,15 +45,15 @@ function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
 
 function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {
   const heading = `finding-${finding.id}`;
-  return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(finding.question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">Look closer<span class="spoken">: ${markJapanese(finding.question)}</span></a></p></section>`;
+  return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(finding.question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">${interfaceText().start.look}<span class="spoken">: ${markJapanese(finding.question)}</span></a></p></section>`;
 }
 
 /** The start page: the corpus in a line, the findings, each with its small picture. */
 export function startHtml(run: Run, findings: readonly Finding[], { clips, reasons }: Clips): Html {
   const names = run.datasets.map(({ name }) => name);
   const speakers = run.datasets.reduce((sum, card) => sum + card.speakers, 0);
-  const none = html`<p>Nothing in these results answers the questions of this page: no label set tells devoiced from voiced vowels or long from short ones.</p>`;
-  return html`<p class="lead">${joinWords(names)}: ${formatAmount(speakers, "speaker")}, ${formatAmount(run.counts.utterances, "utterance")}, ${formatCount(run.counts.tokens)} vowels and consonants with their times.</p><div class="findings">${findings.length === 0 ? none : findings.map((finding) => findingHtml(run, finding, clips))}</div>${reasons.length === 0 ? null : html`<section><h2>Examples to hear</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
+  const none = html`<p>${interfaceText().start.nothing}</p>`;
+  return html`<p class="lead">${joinWords(names)}: ${formatAmount(speakers, "speaker")}, ${formatAmount(run.counts.utterances, "utterance")}, ${formatCount(run.counts.tokens)} vowels and consonants with their times.</p><div class="findings">${findings.length === 0 ? none : findings.map((finding) => findingHtml(run, finding, clips))}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
 }
 
 /** What these datasets cannot show, as a list. */

@@ -1,7 +1,7 @@
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { inLanguage } from "../interface/interfaceText.ts";
-import { languages, localAddress } from "../interface/languages.ts";
+import { inLanguage, localAddress } from "../interface/interfaceText.ts";
+import { languages } from "../interface/languages.ts";
 import { fillTemplate } from "./fillTemplate.ts";
 import type { Html } from "./html.ts";
 
@@ -18,7 +18,7 @@ export async function writePages(
   const names = (await readdir(root)).filter((name) => name.endsWith(".md"));
   const templates = await Promise.all(names.map((name) => readFile(path.join(root, name), "utf8")));
   for (const [place, language] of languages.entries()) {
-    const filled = inLanguage(language.tag, parts);
+    const filled = inLanguage(language, parts);
     const folder = place === 0 ? root : path.join(root, language.tag);
     await mkdir(folder, { recursive: true });
     for (const [i, name] of names.entries()) {
@@ -36,7 +36,7 @@ function localPage(page: string, pages: readonly string[], language: { readonly 
     .replaceAll(/(src|href)="\.\//g, '$1="../')
     .replaceAll(/href="(\/([\w-]*)[^"]*)"/g, (whole, address: string, name: string) =>
       known.has(name) && !address.slice(1 + name.length).startsWith("/")
-        ? `href="${localAddress(address, language)}"`
+        ? `href="${localAddress(address, language.tag)}"`
         : whole,
     );
 }

@@ -35,9 +35,10 @@ export const length = {
       raw: string,
       perMora: string,
       interval: string,
+      who: string,
       verdict: "alike" | "smaller" | "larger",
     ) =>
-      `Measured against the mora of its own stretch, a ${sounds[contrast].long} lasts ${perMora} times as long as a ${sounds[contrast].short} (${interval}); in plain milliseconds ${raw} times. ${
+      `Measured against the mora of its own stretch, a ${sounds[contrast].long} lasts ${perMora} times as long as a ${sounds[contrast].short} (${interval}; ${who}); in plain milliseconds ${raw} times. ${
         {
           alike: "Speed hardly changes the ratio.",
           smaller: "Part of the plain ratio is speed.",
@@ -70,9 +71,10 @@ export const length = {
     finding: (
       contrast: keyof typeof sounds,
       parts: readonly string[],
+      who: string,
       verdict: "open" | "larger" | "smaller",
     ) =>
-      `A ${sounds[contrast].long} lasts ${parts.join(", ")} as long as a ${sounds[contrast].short}. ${
+      `A ${sounds[contrast].long} lasts ${parts.join(", ")} as long as a ${sounds[contrast].short} (${who}). ${
         {
           open: "The intervals overlap, so this corpus does not tell slow from fast.",
           larger: "The ratio is larger in slow speech.",

@@ -186,7 +186,7 @@ export const listen = {
     together: (probability: number) =>
       `Weighed together with level, rise and periodicity: ${percent(probability)} devoiced. From 50${space}% on it is called devoiced.`,
     doubtful: `Between 20 and 80${space}% a decision counts as doubtful.`,
-    classifier: "Classifier of the speaker’s voice",
+    classifier: "Voice classifier",
     classifierValue: (logOdds: number) => `log-odds ${number(logOdds)}; below 0 no voice`,
     island: "Longest unbroken voice",
     islandValue: (ms: number) => `${Math.round(ms)}${space}ms; below 20${space}ms no voice`,

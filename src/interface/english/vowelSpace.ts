@@ -79,6 +79,7 @@ export const vowelSpace = {
       `Long vowels differ from short ones in quality: ${parts.join("; ")}.`,
     part: (vowel: string, formant: string, size: string, higher: boolean) =>
       `${vowel} has ${formant} ${size} semitones ${higher ? "higher" : "lower"}`,
+    openAlone: "No clear difference in quality between long and short vowels: every interval holds 0.",
     open: "This corpus shows no clear difference in quality between long and short vowels: wherever several speakers say both, the interval holds 0.",
     none: "No speaker has at least two long and two short measured vowels of one kind, so that their quality cannot be compared.",
     axis: "long minus short (semitones)",

@@ -90,9 +90,14 @@ export const words = {
   percent: (share: number) => `${Math.round(100 * share)}${space}%`,
   chance: (vowel: string, estimate: string, range: string) =>
     `/${vowel}/ whispered in about ${estimate} (${range})`,
-  ratio: (sound: string, estimate: string, low: string, high: string, atLeast: boolean) =>
-    `long ${sound} lasts ${atLeast ? "at least " : ""}${estimate} times as long (${low} to ${high})`,
-  anySound: "sounds of all kinds",
+  ratio: {
+    long: (sound: string, estimate: string, range: string, atLeast: boolean) =>
+      `long ${sound} lasts ${atLeast ? "at least " : ""}${estimate} times as long as short (${range})`,
+    doubled: (sound: string, estimate: string, range: string, atLeast: boolean) =>
+      `doubled ${sound} lasts ${atLeast ? "at least " : ""}${estimate} times as long as single (${range})`,
+  },
+  between: (low: string, high: string) => `${low} to ${high}`,
+  anySound: { long: "vowels of all kinds", doubled: "consonants of all kinds" },
   noEvidence: "This corpus does not tell how large the contrast is.",
   onlyPredicted: "Chance unknown: the corpus holds only marks that a text rule predicted.",
   heardSame: (devoiced: number, tokens: number, speakers: number) =>

@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { inLanguage, interfaceText, pageAddress } from "../../../src/interface/interfaceText.ts";
-import { languageOf, languages, localAddress } from "../../../src/interface/languages.ts";
+import {
+  inLanguage,
+  interfaceText,
+  localAddress,
+  pageAddress,
+  speak,
+} from "../../../src/interface/interfaceText.ts";
+import { languageOf, languages } from "../../../src/interface/languages.ts";
 import { translated, untranslated } from "../../../src/interface/translation.ts";
 
 describe("translated() and untranslated()", () => {
@@ -16,9 +22,9 @@ describe("translated() and untranslated()", () => {
 
 test("inLanguage() speaks the language inside and the one before outside, also after an error", () => {
   const english = interfaceText().navigation.skip;
-  expect(inLanguage("ja", () => interfaceText().navigation.skip)).not.toBe(english);
+  expect(inLanguage(languageOf("ja"), () => interfaceText().navigation.skip)).not.toBe(english);
   expect(() =>
-    inLanguage("ja", () => {
+    inLanguage(languageOf("ja"), () => {
       throw new Error("no");
     }),
   ).toThrow("no");
@@ -27,7 +33,14 @@ test("inLanguage() speaks the language inside and the one before outside, also a
 
 test("pageAddress() leads to the page in the language, whatever stands behind its name", () => {
   expect(pageAddress("/devoicing?vowel=u")).toBe("/devoicing?vowel=u");
-  expect(inLanguage("ja", () => pageAddress("/devoicing?vowel=u"))).toBe("/ja/devoicing?vowel=u");
-  expect(localAddress("#id", languageOf("ja"))).toBe("#id");
+  expect(inLanguage(languageOf("ja"), () => pageAddress("/devoicing?vowel=u"))).toBe("/ja/devoicing?vowel=u");
+  expect(localAddress("#id", "ja")).toBe("#id");
   expect(languageOf("fr")).toBe(languages[0]);
+});
+
+test("speak() stays until another language is spoken", () => {
+  speak(languageOf("ja"));
+  expect(pageAddress("/")).toBe("/ja/");
+  speak(languages[0]!);
+  expect(pageAddress("/")).toBe("/");
 });

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { copyFile, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { expect, test } from "vitest";
@@ -10,7 +10,7 @@ test("ownImports names what a page imports, renamed or not, and nothing else", (
   expect(ownImports(page)).toEqual(["a", "b", "d"]);
 });
 
-test("bundleOwnCode gives each page its own module with only what it imports, and rewrites the page to it", async () => {
+test("bundleOwnCode gives each page its own module with only what it imports and its language, and rewrites the page to it", async () => {
   const folder = await mkdtemp(path.join(tmpdir(), "morascope-own-"));
   const out = path.join(folder, "morascope@1");
   try {
@@ -19,6 +19,8 @@ test("bundleOwnCode gives each page its own module with only what it imports, an
       path.join(folder, "heavy.md"),
       '```js\nimport {rateFigure as rates} from "npm:morascope";\n```\n',
     );
+    await mkdir(path.join(folder, "ja"));
+    await copyFile(path.join(folder, "light.md"), path.join(folder, "ja", "light.md"));
     await bundleOwnCode({ root: folder, cache: folder, version: "1", notebook: false });
     expect(await readFile(path.join(folder, "heavy.md"), "utf8")).toContain(
       'import {rateFigure as rates} from "npm:morascope/heavy.js"',
@@ -32,7 +34,8 @@ test("bundleOwnCode gives each page its own module with only what it imports, an
       const more = [...code.matchAll(/["']\.\/(part-[^"']+)["']/g)].map((match) => weight(match[1]!, seen));
       return code.length + (await Promise.all(more)).reduce((sum, bytes) => sum + bytes, 0);
     };
-    expect(await weight("light.js")).toBeLessThan(20_000);
+    expect(await weight("light.js")).toBeLessThan(60_000); // the wording of all pages in one language
+    expect(await weight("ja-light.js")).toBeGreaterThan((await weight("light.js")) + 10_000);
     expect(await weight("heavy.js")).toBeGreaterThan(200_000);
   } finally {
     await rm(folder, { recursive: true, force: true });
