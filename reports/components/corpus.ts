@@ -87,6 +87,15 @@ export function ofSet<T extends { readonly dataset: string; readonly labelSet: s
   return entries.find((entry) => entry.dataset === dataset && entry.labelSet === labelSet);
 }
 
+/** Key of the set that most speakers answer for among those with an answer; the first set of all where none has one. */
+export function mostTellingSet(
+  { sets }: Sets,
+  answers: readonly { readonly dataset: string; readonly labelSet: string }[],
+): string {
+  const speakers = (set: CorpusSet) => (ofSet(answers, set) === undefined ? -1 : set.card.speakers);
+  return [...sets].sort((a, b) => speakers(b) - speakers(a))[0]!.key;
+}
+
 /** Labels of a column that occur in a set, in the column's order. */
 export function labelsIn({ cells }: Corpus, set: CorpusSet, dimension: keyof Cells["dimensions"]): string[] {
   const { codes, labels } = cells.dimensions[dimension];

@@ -5,7 +5,7 @@ import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { ColouringData } from "../../../src/publish/pageData.ts";
 import { Choices } from "../choices.ts";
 import { chosenSet, one, setChoice } from "../chosenSet.ts";
-import { ofSet, type PageData } from "../corpus.ts";
+import { mostTellingSet, ofSet, type PageData } from "../corpus.ts";
 
 export type ColouringPage = PageData<ColouringData>;
 
@@ -13,12 +13,12 @@ export type ColouringPage = PageData<ColouringData>;
 export function colouringChoices(page: ColouringPage): Choices {
   const words = interfaceText().colouring;
   const { colourings } = page.data;
-  const telling = colourings.find(({ difference }) => difference !== null) ?? colourings[0];
-  const initial = telling === undefined ? page.sets[0]!.key : `${telling.dataset}/${telling.labelSet}`;
+  const told = colourings.filter(({ difference }) => difference !== null);
+  const initial = mostTellingSet(page, told);
   const consonants = colouredConsonants.map((value) => ({ value, label: soundOption(value) }));
   return new Choices(() => [
     setChoice(page, initial),
-    one("consonant", words.consonant, consonants, telling?.consonant ?? colouredConsonants[0]),
+    one("consonant", words.consonant, consonants, told[0]?.consonant ?? colouredConsonants[0]),
   ]);
 }
 

@@ -58,7 +58,10 @@ export function normalisedFigure(
     const { raw, perMora } = overall;
     const bounds = figures.interval(corpus.level, formatRatio(perMora.low), formatRatio(perMora.high));
     const times = (row: Known) => `${row.bound === null ? "" : "≥ "}${formatRatio(row.estimate)}`;
-    const finding = words.finding(contrast, times(raw), times(perMora), bounds, verdictOf(overall));
+    const finding = words.finding(
+      ...([contrast, times(raw), times(perMora), bounds] as const),
+      ...([figures.speakers(raw.speakers), verdictOf(overall)] as const),
+    );
     const firm = shown.filter((pair) => isFirm(pair.raw));
     const number = (name: string, value: (pair: Pair) => number) => ({
       name,

@@ -34,6 +34,7 @@ export function paceFigure(
     const finding = words.finding(
       contrast,
       rows.map(({ name, row }) => words.part(times(row), name)),
+      interfaceText().figures.speakers(slow.row.speakers),
       apart,
     );
     type Row = (typeof rows)[number];

@@ -3,7 +3,7 @@ import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { WhatMattersData } from "../../../src/publish/pageData.ts";
 import { Choices } from "../choices.ts";
 import { chosenSet, one, setChoice } from "../chosenSet.ts";
-import type { PageData } from "../corpus.ts";
+import { mostTellingSet, type PageData } from "../corpus.ts";
 
 export type ModelPage = PageData<WhatMattersData>;
 
@@ -11,11 +11,11 @@ export type ModelPage = PageData<WhatMattersData>;
 export function modelChoices(page: ModelPage): Choices {
   const words = interfaceText().whatMatters;
   const { explanations } = page.data;
-  const telling = explanations.find(({ reason }) => reason === null) ?? explanations[0];
-  const initial = telling === undefined ? page.sets[0]!.key : `${telling.dataset}/${telling.labelSet}`;
+  const told = explanations.filter(({ reason }) => reason === null);
+  const initial = mostTellingSet(page, told);
   const options = (names: Readonly<Record<string, string>>) =>
     Object.entries(names).map(([value, label]) => ({ value, label }));
-  const first = telling?.outcome ?? "devoicing";
+  const first = told[0]?.outcome ?? "devoicing";
   return new Choices(({ outcome }) => [
     setChoice(page, initial),
     one("outcome", words.outcome, options(words.outcomes), first),

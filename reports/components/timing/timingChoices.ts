@@ -5,15 +5,14 @@ import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { TimingData } from "../../../src/publish/pageData.ts";
 import { Choices } from "../choices.ts";
 import { chosenSet, one, setChoice } from "../chosenSet.ts";
-import { ofSet, type PageData } from "../corpus.ts";
+import { mostTellingSet, ofSet, type PageData } from "../corpus.ts";
 
 export type TimingPage = PageData<TimingData>;
 
 /** The choices of the timing page. */
 export function timingChoices(page: TimingPage): Choices {
   const words = interfaceText().timing;
-  const first = page.data.timings[0];
-  const initial = first === undefined ? page.sets[0]!.key : `${first.dataset}/${first.labelSet}`;
+  const initial = mostTellingSet(page, page.data.timings);
   return new Choices(() => [
     setChoice(page, initial),
     one(

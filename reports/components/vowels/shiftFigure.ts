@@ -63,7 +63,7 @@ export function shiftFigure(page: VowelPage, choices: Choices): HTMLElement {
           row.semitones.estimate > 0,
         ),
       );
-    const told = parts.length === 0 ? own.open : own.finding(parts);
+    const told = parts.length > 0 ? own.finding(parts) : alone ? own.openAlone : own.open;
     const finding = alone ? `${told} ${words.chart.alone}` : told;
     const reach = Math.min(
       12,

@@ -3,7 +3,7 @@ import type { VowelSpaceData } from "../../../src/publish/pageData.ts";
 import type { FormantTable } from "../../../src/storage/loadReferenceTables.ts";
 import { type ChoiceOption, Choices } from "../choices.ts";
 import { chosenSet, one, setChoice } from "../chosenSet.ts";
-import { ofSet, type PageData } from "../corpus.ts";
+import { mostTellingSet, ofSet, type PageData } from "../corpus.ts";
 import { shortWork } from "../publishedNote.ts";
 
 export type VowelPage = PageData<VowelSpaceData>;
@@ -32,8 +32,10 @@ function initialTable(tables: readonly FormantTable[], group: string | undefined
 /** The choices of the page on vowel quality. */
 export function vowelChoices(page: VowelPage): Choices {
   const words = interfaceText().vowelSpace;
-  const telling = page.data.spaces.find(({ reason }) => reason === null) ?? page.data.spaces[0];
-  const initial = telling === undefined ? page.sets[0]!.key : `${telling.dataset}/${telling.labelSet}`;
+  const initial = mostTellingSet(
+    page,
+    page.data.spaces.filter(({ reason }) => reason === null),
+  );
   return new Choices(({ set: wanted, group }) => {
     const space = ofSet(page.data.spaces, chosenSet(page, wanted ?? initial));
     const groups = (space?.groups ?? []).map((one) => ({ value: one.group, label: one.group }));
