@@ -1,64 +1,45 @@
-import { join } from "node:path";
 import { seedHelps } from "./alignment/adaptModel.ts";
-import { alignedIntervals } from "./alignment/alignedIntervals.ts";
-import { type Alignment, alignUtterance } from "./alignment/alignUtterance.ts";
+import type { Alignment } from "./alignment/alignUtterance.ts";
 import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
-import {
-  applyCalibration,
-  type BoundaryCalibration,
-  calibrateBoundaries,
-} from "./alignment/calibrateBoundaries.ts";
-import type { Features } from "./alignment/features.ts";
-import { makePhoneGraph } from "./alignment/graph.ts";
-import type { Interval } from "./alignment/interval.ts";
+import { type BoundaryCalibration, calibrateBoundaries } from "./alignment/calibrateBoundaries.ts";
 import { defaultMatchLimits, judgeMatches } from "./alignment/judgeMatches.ts";
-import { type ReadingParts, readingParts, type SpokenReading } from "./alignment/readingParts.ts";
-import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { MatchScore } from "./alignment/matchScore.ts";
 import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
-import { hear, recordingProblem, report } from "./hearDataset.ts";
-import { learnModel } from "./learnModel.ts";
+import type { HeardDataset, HeardShard } from "./hearDataset.ts";
+import { type Listened, learnModel } from "./learnModel.ts";
 import { alignmentNote, littleToLearnFrom, recordingTooShortFor, textDiffers } from "./messages/hearing.ts";
-import type { UtteranceReading } from "./phonology/readUtterance.ts";
-import type { OnProgress } from "./progress.ts";
-import type { ReadResult } from "./readUtterances.ts";
-import { normalisationFrom } from "./signals/normalise.ts";
-import { ContentCache } from "./storage/contentCache.ts";
-import { DiskList } from "./storage/diskList.ts";
-import type { ReadRecording } from "./storage/openRecording.ts";
+import { codeOf } from "./shards/codeOf.ts";
+import type { Fitting, OrderOf } from "./shards/orders.ts";
+import { type AlignPart, requirePart } from "./shards/parts.ts";
+import { recordingProblem } from "./shards/shardRows.ts";
+import { alignedSetCard } from "./shards/timedSets.ts";
+import type { ShardWork } from "./shardWork.ts";
+import { type Normalisation, normalisationFrom } from "./signals/normalise.ts";
+import { contentKey } from "./storage/contentCache.ts";
+import { toTaggedJson } from "./storage/taggedJson.ts";
+
+export { alignedSetId } from "./shards/timedSets.ts";
+
+/** A shard's alignments, and which of them count. */
+export interface AlignedShard {
+  readonly align: string;
+  readonly fitting: Fitting;
+}
 
 export interface AlignedDataset {
   /** The label set that the aligner made; null when there was nothing to align. */
   readonly labelSet: LabelSetCard | null;
-  /** Intervals of the utterance at a place of the results, and the reading that was spoken; null when set aside. */
-  readonly alignedAt: (place: number) => AlignedUtterance | null;
+  /** By index of the shard; none for one without anything to align. */
+  readonly shards: ReadonlyMap<number, AlignedShard>;
   readonly problems: readonly Problem[];
-  readonly close: () => void;
 }
 
-export interface AlignedUtterance {
-  readonly intervals: readonly Interval[];
-  readonly morae: SpokenReading["morae"];
+/** An utterance that was aligned. */
+interface Match {
+  readonly shard: HeardShard;
+  readonly place: number;
+  readonly score: MatchScore;
 }
-
-/** Utterances by their places in the list of results. */
-export interface ToAlign {
-  readonly unlabelled: readonly number[];
-  /** Labels placed by people, of utterances that are heard too. */
-  readonly handLabelled: ReadonlyMap<number, readonly ReferencePhone[]>;
-}
-
-export interface AlignOptions {
-  /** Folder for what does not fit into memory. */
-  readonly work: string;
-  /** Folder of what earlier runs worked out. */
-  readonly cache: string;
-  readonly record: ReadRecording;
-  readonly seed: number;
-  readonly onProgress: OnProgress;
-}
-
-/** Name of the label set that the project's own aligner makes. */
-export const alignedSetId = "aligned";
 
 /**
  * Finds the boundaries of utterances that have a recording and a reading but no labels: learns how the sounds of this
@@ -66,105 +47,106 @@ export const alignedSetId = "aligned";
  * Utterances labelled by hand help to learn, and tell how far our boundaries lie from where people put them.
  */
 export async function alignDataset(
-  dataset: OpenDataset,
-  results: DiskList<ReadResult>,
-  { unlabelled, handLabelled }: ToAlign,
-  options: AlignOptions,
+  card: DatasetCard,
+  { shards, moments }: HeardDataset,
+  work: ShardWork,
 ): Promise<AlignedDataset> {
-  const { onProgress } = options;
-  const places = [...unlabelled, ...handLabelled.keys()].sort((a, b) => a - b);
-  const { id } = dataset.card;
+  const { id } = card;
+  const listened = shards.flatMap(listenedIn);
   const problems: Problem[] = [];
-  const features = new DiskList<Features>(join(options.work, `${id}.features`));
-  const alignments = new DiskList<Alignment>(join(options.work, `${id}.alignments`));
-  const close = () => {
-    features.close();
-    alignments.close();
-  };
-  try {
-    const { heard, moments } = await hear(
-      dataset,
-      results,
-      places,
-      features,
-      problems,
-      new ContentCache(options.cache),
-      options.record,
-      onProgress,
-    );
-    if (heard.length === 0) return { labelSet: null, alignedAt: () => null, problems, close };
-    const normalisations = new Map([...moments].map(([speaker, sums]) => [speaker, normalisationFrom(sums)]));
-    const partsOf = (place: number): ReadingParts => {
-      const { morae, choices } = readingAt(results, place);
-      return readingParts(morae, choices);
-    };
-    const spokenMs = heard.reduce((sum, { durationMs }) => sum + durationMs, 0);
-    if (spokenMs < littleSpeechMs) problems.push(littleSpeech(dataset.card, spokenMs));
-    const model = await learnModel(id, heard, features, partsOf, normalisations, options);
+  if (listened.length === 0) return { labelSet: null, shards: new Map(), problems };
+  const normalisations = new Map([...moments].map(([speaker, sums]) => [speaker, normalisationFrom(sums)]));
+  const spokenMs = listened.reduce((sum, { durationMs }) => sum + durationMs, 0);
+  if (spokenMs < littleSpeechMs) problems.push(littleSpeech(card, spokenMs));
+  const model = await learnModel(id, listened, normalisations, work);
 
-    const aligned = new Map<number, number>();
-    for (const [i, { place, features: at, speaker }] of heard.entries()) {
-      if (i % 20 === 0) await report(onProgress, `Aligning ${id}`, i, heard.length);
-      const graph = makePhoneGraph(partsOf(place).parts);
-      const alignment = alignUtterance(model, features.get(at), graph, normalisations.get(speaker)!);
+  const keys = new Map<number, string>();
+  const matches: Match[] = [];
+  for await (const { shard, order, part } of work.map(
+    `Aligning ${id}`,
+    listened.length,
+    shards.filter((shard) => listenedIn(shard).length > 0),
+    async (shard) => {
+      const order = alignOrder(shard, model, normalisations, work);
+      return { shard, order, part: await work.orders.part<AlignPart>(order), utterances: order.at.length };
+    },
+  )) {
+    keys.set(shard.index, order.key);
+    for (const [place, alignment] of part) {
       if (alignment === null)
-        problems.push(recordingProblem(results.get(place).utterance, recordingTooShortFor()));
-      else aligned.set(place, alignments.add(alignment));
+        problems.push(recordingProblem(shard.utterances[place]!, recordingTooShortFor(), true));
+      else matches.push({ shard, place, score: alignment.match });
     }
-    await report(onProgress, `Aligning ${id}`, heard.length, heard.length);
-    for (const place of mismatches(aligned, alignments, results, problems)) aligned.delete(place);
-    const calibration = calibrate(aligned, alignments, handLabelled);
-    for (const place of handLabelled.keys()) aligned.delete(place);
-    return {
-      labelSet: labelSetCard(
-        aligned.size,
-        heard.some(({ place }) => accentIsPredicted(readingAt(results, place))) ? "predicted" : null,
-        alignmentNote(spokenMs, seedHelps(spokenMs), calibration?.boundaries ?? null),
-      ),
-      alignedAt: (place) => {
-        const at = aligned.get(place);
-        if (at === undefined) return null;
-        const found = alignments.get(at);
-        const alignment = calibration === null ? found : applyCalibration(found, calibration);
-        const spoken = partsOf(place).resolve(alignment.phones.map(({ source }) => source));
-        const { accentOfMora, morae } = readingAt(results, place);
-        const accents = spoken.morae.length === morae.length ? accentOfMora : null; // another reading was spoken
-        return { intervals: alignedIntervals(alignment, spoken, accents), morae: spoken.morae };
-      },
-      problems,
-      close,
-    };
-  } catch (error) {
-    close();
-    throw error;
   }
+  const fitting = withoutMismatches(matches, problems);
+  const calibration = calibrate(fitting, keys, work);
+  const used = fitting.filter(({ shard, place }) => !shard.byHand.has(place));
+  const aligned = new Map<number, number[]>();
+  for (const { shard, place } of used) aligned.set(shard.index, [...(aligned.get(shard.index) ?? []), place]);
+  return {
+    labelSet: alignedSetCard(
+      used.length,
+      shards.some(({ accentsPredicted }) => accentsPredicted) ? "predicted" : null,
+      alignmentNote(spokenMs, seedHelps(spokenMs), calibration?.boundaries ?? null),
+    ),
+    shards: new Map(
+      [...aligned].map(([shard, places]) => [
+        shard,
+        { align: keys.get(shard)!, fitting: { aligned: places, calibration } },
+      ]),
+    ),
+    problems,
+  };
+}
+
+function listenedIn(shard: HeardShard): Listened[] {
+  return shard.utterances.flatMap(({ speaker }, place) => {
+    const durationMs = shard.durationsMs[place]!;
+    const wanted = shard.recordings[place]?.features === true && durationMs !== null;
+    return wanted ? [{ shard, place, speaker, durationMs }] : [];
+  });
+}
+
+function alignOrder(
+  shard: HeardShard,
+  model: string,
+  normalisations: ReadonlyMap<string, Normalisation>,
+  { orders }: ShardWork,
+): OrderOf<"align"> {
+  const listened = listenedIn(shard);
+  const at = listened.map(({ place }) => place);
+  const speakers = [...new Set(listened.map(({ speaker }) => speaker))];
+  const own = speakers.map((speaker): OrderOf<"align">["normalisations"][number] => {
+    const { mean, scale } = normalisations.get(speaker)!;
+    return [speaker, { mean: Float64Array.from(mean), scale: Float64Array.from(scale) }];
+  });
+  const { hear, digest } = shard;
+  return {
+    kind: "align",
+    cache: orders.cache.folder,
+    key: contentKey("align", codeOf("align"), model, hear, digest, JSON.stringify(at), toTaggedJson(own)),
+    hear,
+    read: shard.key,
+    model,
+    at,
+    normalisations: own,
+  };
 }
 
 /** Among fewer recordings than this the middle and its spread are too unsure to call one an outlier. */
 const leastToJudge = 12;
 
-/** Places of the utterances whose recording does not fit their text; each is listed with the worst stretch. */
-function mismatches(
-  aligned: ReadonlyMap<number, number>,
-  alignments: DiskList<Alignment>,
-  results: DiskList<ReadResult>,
-  problems: Problem[],
-): number[] {
-  const places = [...aligned.keys()];
-  const matches = places.map((place) => alignments.get(aligned.get(place)!).match);
-  if (matches.length < leastToJudge) return [];
-  const verdicts = judgeMatches(matches);
-  return places.filter((place, i) => {
+/** The utterances whose recording fits their text; each other is listed with its worst stretch. */
+function withoutMismatches(matches: readonly Match[], problems: Problem[]): readonly Match[] {
+  if (matches.length < leastToJudge) return matches;
+  const verdicts = judgeMatches(matches.map(({ score }) => score));
+  return matches.filter(({ shard, place, score }, i) => {
     const { mismatch, gapDeviation, worstDeviation } = verdicts[i]!;
-    if (mismatch === null) return false;
-    const wording = textDiffers(
-      mismatch,
-      { gapDeviation, worstDeviation },
-      defaultMatchLimits,
-      matches[i]!.worst,
-    );
-    problems.push(recordingProblem(results.get(place).utterance, wording));
-    return true;
+    if (mismatch === null) return true;
+    const deviations = { gapDeviation, worstDeviation };
+    const wording = textDiffers(mismatch, deviations, defaultMatchLimits, score.worst);
+    problems.push(recordingProblem(shard.utterances[place]!, wording, true));
+    return false;
   });
 }
 
@@ -181,42 +163,21 @@ const leastBoundaries = 200;
 
 /** Offsets of our boundaries from those that people placed; null when there are too few of them. */
 function calibrate(
-  aligned: ReadonlyMap<number, number>,
-  alignments: DiskList<Alignment>,
-  handLabelled: ToAlign["handLabelled"],
+  matches: readonly Match[],
+  keys: ReadonlyMap<number, string>,
+  { orders }: ShardWork,
 ): BoundaryCalibration | null {
-  const pairs = [...handLabelled].flatMap(([place, labels]) => {
-    const at = aligned.get(place);
-    return at === undefined ? [] : [{ alignment: alignments.get(at), labels }];
-  });
+  const pairs: { alignment: Alignment; labels: readonly ReferencePhone[] }[] = [];
+  let shardInHand: HeardShard | null = null;
+  let part: AlignPart = new Map();
+  for (const { shard, place } of matches) {
+    const labels = shard.byHand.get(place);
+    if (labels === undefined) continue;
+    if (shardInHand !== shard) part = requirePart<AlignPart>(orders.cache, keys.get(shard.index)!);
+    shardInHand = shard;
+    pairs.push({ alignment: part.get(place)!, labels });
+  }
   if (pairs.length === 0) return null;
   const calibration = calibrateBoundaries(pairs);
   return calibration.boundaries < leastBoundaries ? null : calibration;
-}
-
-function readingAt(results: DiskList<ReadResult>, place: number): UtteranceReading {
-  return results.get(place).read.reading!;
-}
-
-function accentIsPredicted({ from, accentOfMora }: UtteranceReading): boolean {
-  return from === "predicted" && accentOfMora !== null;
-}
-
-function labelSetCard(
-  utterances: number,
-  accentBasis: LabelSetCard["accentBasis"],
-  note: string,
-): LabelSetCard {
-  return {
-    id: alignedSetId,
-    format: "start-end-phone",
-    utterances,
-    timeBasis: "aligned",
-    timeGridMs: null,
-    timeFloorMs: null,
-    devoicingBasis: null,
-    lengthFrom: "reading",
-    accentBasis,
-    note,
-  };
 }

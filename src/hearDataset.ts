@@ -1,103 +1,136 @@
-import { extractFeatures, type Features } from "./alignment/features.ts";
-import { addToSpeaker, createSpeakerMoments } from "./alignment/observations.ts";
+import { existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { createSpeakerMoments } from "./alignment/observations.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
-import type { Problem, Utterance } from "./datasets/types.ts";
-import type { OnProgress } from "./progress.ts";
-import type { ReadResult } from "./readUtterances.ts";
+import type { Problem } from "./datasets/types.ts";
+import type { ReadShard } from "./readShards.ts";
+import { codeOf } from "./shards/codeOf.ts";
+import { hearKey } from "./shards/hearShard.ts";
+import type { RecordingRef } from "./shards/orders.ts";
+import { type HearPart, requirePart, soundKey } from "./shards/parts.ts";
+import { recordingProblem } from "./shards/shardRows.ts";
+import type { ShardWork } from "./shardWork.ts";
 import type { Moments } from "./signals/normalise.ts";
-import { type ContentCache, codeVersion, contentKey } from "./storage/contentCache.ts";
-import type { DiskList } from "./storage/diskList.ts";
-import { type ReadRecording, refusalOf } from "./storage/openRecording.ts";
+import { FileStamps, hashBytes } from "./storage/fileStamps.ts";
 
-/** An utterance to align: its place in the list of results, and what its recording sounds like. */
-export interface Heard {
-  readonly place: number;
-  /** Place in the list of features. */
-  readonly features: number;
-  readonly speaker: string;
-  readonly durationMs: number;
-  /** Stands for the recording's content and the code that heard it. */
-  readonly key: string;
+/** A shard whose recordings were heard. */
+export interface HeardShard extends ReadShard {
+  /** Key of its `HearPart`. */
+  readonly hear: string;
+  /** By place in the shard; null for what is not to be heard. */
+  readonly recordings: readonly (RecordingRef | null)[];
+  /** Length by place in the shard; null for a recording that cannot be used or is not to be heard. */
+  readonly durationsMs: readonly (number | null)[];
 }
 
-/** Code that features depend on. */
-const hearingCode = ["alignment", "signals", "storage"] as const;
+export interface HeardDataset {
+  readonly shards: readonly HeardShard[];
+  /** Sums over each speaker's recordings that the aligner hears, in the order of utterances. */
+  readonly moments: ReadonlyMap<string, Moments>;
+  readonly problems: readonly Problem[];
+}
 
-/** Turns the recordings at `places` into features, and sums them up by speaker. What cannot be read is listed. */
-export async function hear(
+/** Has every recording that will be aligned or measured decoded, and what the later stages hear of it kept. */
+export async function hearDataset(
   dataset: OpenDataset,
-  results: DiskList<ReadResult>,
-  places: readonly number[],
-  features: DiskList<Features>,
-  problems: Problem[],
-  cache: ContentCache,
-  record: ReadRecording,
-  onProgress: OnProgress,
-): Promise<{ heard: Heard[]; moments: Map<string, Moments> }> {
-  const heard: Heard[] = [];
+  shards: readonly ReadShard[],
+  work: ShardWork,
+): Promise<HeardDataset> {
+  const { orders } = work;
+  const aligning = shards.some(({ unlabelled }) => unlabelled.includes(true));
+  const stamps = new FileStamps(orders.cache, dataset.tree.root);
+  orders.use(stamps.key);
+  const heard: HeardShard[] = [];
   const moments = new Map<string, Moments>();
-  const code = codeVersion(hearingCode);
-  for (const [i, place] of places.entries()) {
-    if (i % 10 === 0) await report(onProgress, `Listening to ${dataset.card.id}`, i, places.length);
-    const { utterance } = results.get(place);
-    try {
-      const key = recordingKey(dataset, utterance, code);
-      const kept = cache.get<Features>(key);
-      const found = kept ?? extractFeatures((await record(utterance)).samples);
-      if (kept === null) cache.set(key, found);
-      const sums = moments.get(utterance.speaker) ?? createSpeakerMoments();
-      moments.set(utterance.speaker, sums);
-      addToSpeaker(sums, found);
-      heard.push({
-        place,
-        features: features.add(found),
-        speaker: utterance.speaker,
-        durationMs: found.durationMs,
-        key,
-      });
-    } catch (error) {
-      const refusal = refusalOf(error);
-      if (refusal === null) throw error;
-      problems.push(recordingProblem(utterance, refusal));
+  const problems: Problem[] = [];
+  const total = dataset.utterances.length;
+  const task = `Listening to ${dataset.card.id}`;
+  for await (const { shard, part } of work.map(task, total, shards, (one) =>
+    hearOne(dataset, one, aligning, stamps, work),
+  )) {
+    for (const [place, found] of part.entries()) {
+      const utterance = shard.utterances[place]!;
+      if (found?.moments) addMoments(moments, utterance.speaker, found.moments);
+      if (found?.refusal && shard.recordings[place]!.features)
+        problems.push(recordingProblem(utterance, found.refusal, true));
     }
+    heard.push(shard);
   }
-  await report(onProgress, `Listening to ${dataset.card.id}`, places.length, places.length);
-  return { heard, moments };
+  stamps.save();
+  return { shards: heard, moments, problems };
 }
 
-function recordingKey(
-  { tree }: OpenDataset,
-  { audio, audioStartSec, audioEndSec }: Utterance,
-  code: string,
-): string {
-  return contentKey("features", code, tree.read(audio!), String(audioStartSec), String(audioEndSec));
-}
-
-/** An utterance that is left out because of its recording. */
-export function recordingProblem(
-  { dataset, id, audio, file, line }: Utterance,
-  wording: { rule: string; message: string; wayOut: string },
-): Problem {
-  const { rule, message, wayOut } = wording;
+async function hearOne(
+  dataset: OpenDataset,
+  shard: ReadShard,
+  aligning: boolean,
+  stamps: FileStamps,
+  { orders, unpacked }: ShardWork,
+): Promise<{ shard: HeardShard; part: HearPart; utterances: number }> {
+  const code = codeOf("hear");
+  const wanted = shard.utterances.map((_, place) =>
+    recordingAt(dataset, shard, place, aligning, unpacked, stamps),
+  );
+  let key = hearKey(code, wanted);
+  let recordings = wanted;
+  const known = wanted.every((one) => one === null || one.hash !== null);
+  let part = known && orders.cache.has(soundKey(key)) ? orders.cache.get<HearPart>(key) : null;
+  if (part === null) {
+    const since = Date.now();
+    unpackMembers(dataset, wanted, unpacked);
+    const answer = await orders.hear({ kind: "hear", cache: orders.cache.folder, code, recordings: wanted });
+    key = answer.key;
+    recordings = wanted.map((one, place) => one && { ...one, hash: answer.hashes[place]! });
+    for (const one of recordings) if (one !== null) stamps.remember(one.file, one.hash!, since);
+    part = requirePart<HearPart>(orders.cache, key);
+  }
+  orders.use(soundKey(orders.use(key)));
+  const durationsMs = part.map((one) => (one === null || one.refusal !== null ? null : one.durationMs));
   return {
-    dataset,
-    utterance: id,
-    file: audio ?? file,
-    line: audio === null ? line : null,
-    rule,
-    message,
-    wayOut,
-    excluded: true,
+    shard: { ...shard, hear: key, recordings, durationsMs },
+    part,
+    utterances: shard.utterances.length,
   };
 }
 
-export async function report(
-  onProgress: OnProgress,
-  task: string,
-  done: number,
-  total: number,
-  unit = "recordings",
-): Promise<void> {
-  onProgress({ task, done, total, unit });
-  await new Promise(setImmediate);
+function recordingAt(
+  { tree }: OpenDataset,
+  shard: ReadShard,
+  place: number,
+  aligning: boolean,
+  unpacked: string,
+  stamps: FileStamps,
+): RecordingRef | null {
+  const { audio, audioStartSec, audioEndSec } = shard.utterances[place]!;
+  const features = aligning && (shard.unlabelled[place]! || shard.byHand.has(place));
+  const voicing = shard.labelled[place]! || shard.unlabelled[place]!;
+  if (audio === null || !(features || voicing)) return null;
+  const onDisk = tree.absolute(audio);
+  const place_ = { audio, audioStartSec, audioEndSec, features, voicing };
+  if (onDisk !== null) return { ...place_, file: onDisk, hash: stamps.known(onDisk) };
+  const hash = hashBytes(tree.read(audio));
+  return { ...place_, file: join(unpacked, hash), hash };
+}
+
+/** Lays members of archives out as files, for whoever decodes them. */
+export function unpackMembers(
+  { tree }: OpenDataset,
+  recordings: readonly (RecordingRef | null)[],
+  folder: string,
+): void {
+  for (const one of recordings) {
+    if (one === null || tree.absolute(one.audio) !== null || existsSync(one.file)) continue;
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(one.file, tree.read(one.audio));
+  }
+}
+
+function addMoments(moments: Map<string, Moments>, speaker: string, own: Moments): void {
+  const sums = moments.get(speaker) ?? createSpeakerMoments();
+  moments.set(speaker, sums);
+  sums.frames += own.frames;
+  for (let d = 0; d < own.dims; d++) {
+    sums.sum[d]! += own.sum[d]!;
+    sums.sumSquares[d]! += own.sumSquares[d]!;
+  }
 }

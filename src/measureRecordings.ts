@@ -1,159 +1,176 @@
-import { join } from "node:path";
-import type { Interval } from "./alignment/interval.ts";
+import type { AlignedDataset } from "./alignDataset.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
-import type { Problem, Utterance } from "./datasets/types.ts";
-import { type AcousticRow, missingRow } from "./measures/acousticColumns.ts";
-import { learnSpeaker, type SpeakerReference } from "./measures/acoustics/learnSpeaker.ts";
-import { measureUtterance } from "./measures/acoustics/measureUtterance.ts";
-import { noisyBelowDb, tooNoisyBelowDb } from "./measures/acoustics/recordingQuality.ts";
-import { type SpeakerSample, takeSpeakerSample } from "./measures/acoustics/speakerSample.ts";
-import { analyseVoicing, type VoicingFrames } from "./measures/acoustics/voicingFrames.ts";
-import { wordingsFor } from "./messages/measures.ts";
-import type { OnProgress } from "./progress.ts";
-import { DiskList } from "./storage/diskList.ts";
-import { type ReadRecording, type Recording, refusalOf } from "./storage/openRecording.ts";
-
-/** An utterance with the intervals of each of its label sets. */
-export interface Measurable {
-  readonly utterance: Utterance;
-  readonly sets: readonly (readonly Interval[])[];
-}
-
-export interface MeasureOptions {
-  readonly dataset: OpenDataset;
-  /** Utterances, and the one at each place from 0. */
-  readonly count: number;
-  readonly utteranceAt: (place: number) => Measurable;
-  /** Folder for what does not fit into memory. */
-  readonly work: string;
-  readonly record: ReadRecording;
-  readonly onProgress: OnProgress;
-  /** What is wrong with a recording is added here; nothing is left out of the tables because of it. */
-  readonly problems: Problem[];
-}
-
-/** What one utterance's recording gave. */
-export interface MeasuredSets {
-  /** A row an interval, in order, for each label set. */
-  readonly rows: readonly (readonly AcousticRow[])[];
-  /** How the recording was read; null when it was not. */
-  readonly recording: Pick<Recording, "durationSec" | "sampleRateHz" | "channelRule"> | null;
-}
-
-interface Learnt {
-  readonly speakers: ReadonlyMap<string, SpeakerReference>;
-  /** Frames that the first pass kept; null where it kept none. */
-  readonly framesAt: (place: number) => VoicingFrames | null;
-}
-
-/** Clipping is remarked by whoever decodes the recording. */
-const qualityLimits = { noisyBelowDb, tooNoisyBelowDb, clippedAbove: 1 };
-
-/** Remarks that opening the dataset made already, from the files' headers. */
-const toldAtOpening: ReadonlySet<string> = new Set(["audio-extension"]);
+import { type HeardShard, unpackMembers } from "./hearDataset.ts";
+import type { SpeakerReference } from "./measures/acoustics/learnSpeaker.ts";
+import { codeOf } from "./shards/codeOf.ts";
+import type { OrderOf } from "./shards/orders.ts";
+import type { LearnPart, MeasurePart } from "./shards/parts.ts";
+import type { ShardWork } from "./shardWork.ts";
+import { contentKey } from "./storage/contentCache.ts";
+import { toTaggedJson } from "./storage/taggedJson.ts";
 
 /** Recordings of one speaker from which the sound of voice and voicelessness is learnt; more teach nothing new. */
 const recordingsPerSpeaker = 300;
+/** Recordings that one order learns speakers from, about. */
+const recordingsPerOrder = 600;
+
+type Speakers = ReadonlyMap<string, SpeakerReference>;
 
 /**
  * Measures the recordings of a dataset in two passes: first what voice and its absence sound like for each speaker,
- * then every vowel and consonant. A recording that cannot be read or judged keeps its times, with the reason.
- * Yields once for each place, in order.
+ * then every vowel and consonant. Yields each shard's rows, in order.
  */
-export async function* measureRecordings(options: MeasureOptions): AsyncGenerator<MeasuredSets> {
-  const { dataset, count, utteranceAt, work, onProgress } = options;
-  const kept = new DiskList<VoicingFrames>(join(work, `${dataset.card.id}.voicing`));
-  try {
-    const learnt = await learnSpeakers(options, kept);
-    for (let place = 0; place < count; place++) {
-      await report(onProgress, `Measuring ${dataset.card.id}`, place, count);
-      yield await measureOne(utteranceAt(place), learnt, place, options);
-    }
-    await report(onProgress, `Measuring ${dataset.card.id}`, count, count);
-  } finally {
-    kept.close();
-  }
+export async function* measureRecordings(
+  dataset: OpenDataset,
+  shards: readonly HeardShard[],
+  aligned: AlignedDataset | null,
+  work: ShardWork,
+): AsyncGenerator<{ shard: HeardShard; part: MeasurePart }> {
+  const { id } = dataset.card;
+  const { orders } = work;
+  const speakers = await learnVoices(id, shards, aligned, work);
+  yield* work.map(`Measuring ${id}`, dataset.utterances.length, shards, async (shard) => {
+    const order = measureOrder(shard, aligned, speakers, work);
+    if (!orders.cache.has(order.key)) unpackMembers(dataset, shard.recordings, work.unpacked);
+    return { shard, part: await orders.part<MeasurePart>(order), utterances: shard.utterances.length };
+  });
 }
 
-async function measureOne(
-  { utterance, sets }: Measurable,
-  { speakers, framesAt }: Learnt,
-  place: number,
-  { problems, record }: MeasureOptions,
-): Promise<MeasuredSets> {
-  const unmeasured = { rows: sets.map((intervals) => intervals.map(unmeasuredRow)), recording: null };
-  const speaker = speakers.get(utterance.speaker);
-  if (utterance.audio === null || sets.length === 0 || speaker === undefined) return unmeasured;
-  try {
-    const recording = await record(utterance);
-    const { samples } = recording;
-    for (const warning of recording.warnings)
-      if (!toldAtOpening.has(warning.rule)) problems.push(noted(utterance, warning));
-    const frames = framesAt(place) ?? analyseVoicing(samples);
-    const rows = sets.map((intervals, i) => {
-      const sample = takeSpeakerSample(frames, intervals);
-      const { quality, rows: measured } = measureUtterance(samples, intervals, sample, speaker, frames);
-      if (i === 0)
-        for (const wording of wordingsFor(quality, qualityLimits)) problems.push(noted(utterance, wording));
-      return measured;
-    });
-    const { durationSec, sampleRateHz, channelRule } = recording;
-    return { rows, recording: { durationSec, sampleRateHz, channelRule } };
-  } catch (error) {
-    const refusal = refusalOf(error);
-    if (refusal === null) throw error;
-    problems.push(noted(utterance, refusal));
-    return unmeasured;
-  }
-}
-
-async function learnSpeakers(
-  { dataset, count, utteranceAt, record, onProgress }: MeasureOptions,
-  kept: DiskList<VoicingFrames>,
-): Promise<Learnt> {
-  const keptAt = new Map<number, number>();
-  const samples = new Map<string, SpeakerSample[]>();
-  const task = `Learning voices of ${dataset.card.id}`;
-  for (let place = 0; place < count; place++) {
-    await report(onProgress, task, place, count);
-    const { utterance, sets } = utteranceAt(place);
-    const own = samples.get(utterance.speaker) ?? [];
-    if (utterance.audio === null || sets.length === 0 || own.length >= recordingsPerSpeaker) continue;
-    try {
-      const frames = analyseVoicing((await record(utterance)).samples);
-      own.push(takeSpeakerSample(frames, sets[0]!));
-      samples.set(utterance.speaker, own);
-      keptAt.set(place, kept.add(frames));
-    } catch (error) {
-      if (refusalOf(error) === null) throw error; // the second pass lists it
-    }
-  }
-  await report(onProgress, task, count, count);
+function timesOf(shard: HeardShard, aligned: AlignedDataset | null) {
+  const own = aligned?.shards.get(shard.index) ?? null;
   return {
-    speakers: new Map([...samples].map(([speaker, own]) => [speaker, learnSpeaker(own)])),
-    framesAt: (place) => {
-      const at = keptAt.get(place);
-      return at === undefined ? null : kept.get(at);
-    },
+    hear: shard.hear,
+    read: shard.key,
+    align: own?.align ?? null,
+    fitting: own?.fitting ?? null,
   };
 }
 
-function unmeasuredRow({ kind }: Interval): AcousticRow {
-  return missingRow(kind === "pause" ? null : "no-audio");
+/** What the times of a shard hang on, as text. */
+function timesKey(shard: HeardShard, aligned: AlignedDataset | null): string {
+  const { hear, align, fitting } = timesOf(shard, aligned);
+  return JSON.stringify([hear, shard.digest, align, fitting]);
 }
 
-function noted(
-  { dataset, id, audio }: Utterance,
-  { rule, message, wayOut }: { rule: string; message: string; wayOut: string },
-): Problem {
-  return { dataset, utterance: id, file: audio ?? "", line: null, rule, message, wayOut, excluded: false };
+async function learnVoices(
+  id: string,
+  shards: readonly HeardShard[],
+  aligned: AlignedDataset | null,
+  work: ShardWork,
+): Promise<Speakers> {
+  const { orders } = work;
+  const samples = new Map<string, { recordings: number; sources: { voices: string; at: number[] }[] }>();
+  const chosen = shards.flatMap((shard) => {
+    const at = chooseFrom(shard, aligned, samples);
+    return at.length === 0 ? [] : [{ shard, order: voicesOrder(shard, at, aligned, work) }];
+  });
+  const total = chosen.reduce((sum, { order }) => sum + order.at.length, 0);
+  const task = `Learning voices of ${id}`;
+  for await (const { shard, order } of work.map(task, total, chosen, async ({ shard, order }) => {
+    await orders.ensure(order);
+    return { shard, order, utterances: order.at.length };
+  }))
+    for (const place of order.at) {
+      const { sources } = samples.get(shard.utterances[place]!.speaker)!;
+      if (sources.at(-1)?.voices === order.key) sources.at(-1)!.at.push(place);
+      else sources.push({ voices: order.key, at: [place] });
+    }
+  const speakers = new Map<string, SpeakerReference>();
+  const batches = batchesOf([...samples]);
+  for await (const { part } of work.map(
+    task,
+    batches.length,
+    batches,
+    async (batch) => ({ part: await orders.part<LearnPart>(learnOrder(batch, work)) }),
+    "groups of speakers",
+  ))
+    for (const [speaker, reference] of part) speakers.set(speaker, reference);
+  return speakers;
 }
 
-/** Recordings between two reports of progress. */
-const reportEvery = 10;
+type Samples = [
+  speaker: string,
+  { readonly recordings: number; readonly sources: { voices: string; at: number[] }[] },
+];
 
-async function report(onProgress: OnProgress, task: string, done: number, total: number): Promise<void> {
-  if (done % reportEvery !== 0 && done !== total) return;
-  onProgress({ task, done, total, unit: "recordings" });
-  await new Promise(setImmediate);
+/** Places in a shard of recordings that their speakers are still to be learnt from. */
+function chooseFrom(
+  shard: HeardShard,
+  aligned: AlignedDataset | null,
+  samples: Map<string, { recordings: number; sources: { voices: string; at: number[] }[] }>,
+): number[] {
+  const own = new Set(aligned?.shards.get(shard.index)?.fitting.aligned);
+  return shard.utterances.flatMap(({ speaker }, place) => {
+    const usable = shard.durationsMs[place] !== null && shard.recordings[place]?.voicing === true;
+    if (!usable || !(shard.labelled[place]! || own.has(place))) return [];
+    const sample = samples.get(speaker) ?? { recordings: 0, sources: [] };
+    samples.set(speaker, sample);
+    return sample.recordings++ < recordingsPerSpeaker ? [place] : [];
+  });
+}
+
+function voicesOrder(
+  shard: HeardShard,
+  at: number[],
+  aligned: AlignedDataset | null,
+  { orders }: ShardWork,
+): OrderOf<"voices"> {
+  return {
+    kind: "voices",
+    cache: orders.cache.folder,
+    key: contentKey("voices", codeOf("measure"), timesKey(shard, aligned), JSON.stringify(at)),
+    ...timesOf(shard, aligned),
+    at,
+  };
+}
+
+function batchesOf(samples: readonly Samples[]): Samples[][] {
+  const batches: Samples[][] = [];
+  let recordings = Number.POSITIVE_INFINITY;
+  for (const one of samples) {
+    if (recordings >= recordingsPerOrder) {
+      batches.push([]);
+      recordings = 0;
+    }
+    batches.at(-1)!.push(one);
+    recordings += Math.min(one[1].recordings, recordingsPerSpeaker);
+  }
+  return batches;
+}
+
+function learnOrder(batch: readonly Samples[], { orders }: ShardWork): OrderOf<"learn"> {
+  const samples = batch.map(([speaker, { sources }]): OrderOf<"learn">["samples"][number] => [
+    speaker,
+    sources,
+  ]);
+  return {
+    kind: "learn",
+    cache: orders.cache.folder,
+    key: contentKey("learn", codeOf("measure"), JSON.stringify(samples)),
+    samples,
+  };
+}
+
+function measureOrder(
+  shard: HeardShard,
+  aligned: AlignedDataset | null,
+  speakers: Speakers,
+  { orders }: ShardWork,
+): OrderOf<"measure"> {
+  const own = [...new Set(shard.utterances.map(({ speaker }) => speaker))].flatMap(
+    (speaker): OrderOf<"measure">["speakers"] => {
+      const reference = speakers.get(speaker);
+      if (reference === undefined) return [];
+      const { classifier, ...rest } = reference;
+      return [[speaker, { ...rest, classifier: { ...classifier, weights: [...classifier.weights] } }]];
+    },
+  );
+  return {
+    kind: "measure",
+    cache: orders.cache.folder,
+    key: contentKey("measure", codeOf("measure"), timesKey(shard, aligned), toTaggedJson(own)),
+    ...timesOf(shard, aligned),
+    recordings: [...shard.recordings],
+    speakers: own,
+  };
 }

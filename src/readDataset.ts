@@ -1,30 +1,23 @@
-import { join } from "node:path";
-import { type AlignedDataset, alignDataset } from "./alignDataset.ts";
-import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
-import type { Interval } from "./alignment/interval.ts";
+import { alignDataset } from "./alignDataset.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
-import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
-import { type Measurable, type MeasuredSets, measureRecordings } from "./measureRecordings.ts";
-import type { AcousticRow, TokenRow, UtteranceRow } from "./measures/columns.ts";
-import { toIntervalRows } from "./measures/toIntervalRows.ts";
-import { type TokenContext, toTokens } from "./measures/toTokens.ts";
-import type { Mora } from "./phonology/kana.ts";
-import { wordOfMora } from "./phonology/words.ts";
-import type { OnProgress } from "./progress.ts";
-import { type LoadReader, type ReadResult, readUtterances } from "./readUtterances.ts";
-import { DiskList } from "./storage/diskList.ts";
-import { keptRecordings } from "./storage/openRecording.ts";
-import type { ResultsWriter } from "./storage/resultsWriter.ts";
+import type { DatasetCard, Problem } from "./datasets/types.ts";
+import { hearDataset } from "./hearDataset.ts";
+import { measureRecordings } from "./measureRecordings.ts";
+import { phonesOf, type ReadShard, readShard, shardKey, type TextReader } from "./readShards.ts";
+import { cutShards, type Shard } from "./shards/cutShards.ts";
+import type { MeasurePart } from "./shards/parts.ts";
+import { withRepairs } from "./shards/performOrder.ts";
+import { ShardRows } from "./shards/shardRows.ts";
+import { labelledSets } from "./shards/timedSets.ts";
+import type { ShardWork } from "./shardWork.ts";
+import type { TableRows } from "./storage/resultsWriter.ts";
 
 export interface ReadDatasetOptions {
-  readonly writer: ResultsWriter;
-  /** Folder for what does not fit into memory. */
-  readonly work: string;
-  /** Folder of what earlier runs worked out. */
-  readonly cache: string;
-  readonly loadReader: LoadReader;
-  readonly seed: number;
-  readonly onProgress: OnProgress;
+  /** Takes each shard's rows, in order. */
+  readonly append: (rows: TableRows) => void;
+  readonly reader: TextReader;
+  /** Utterances in a shard, about. */
+  readonly shardSize: number;
 }
 
 export interface ReadDataset {
@@ -35,194 +28,113 @@ export interface ReadDataset {
   readonly phones: number;
 }
 
-/** One label set of one utterance, whoever placed its times. */
-interface TimedSet {
-  readonly labelSet: LabelSetCard;
-  readonly intervals: readonly Interval[];
-  readonly readingFits: boolean | null;
-  /** Morae of the reading that was found to be spoken, where the recording decided. */
-  readonly spoken: readonly Mora[] | null;
+/**
+ * Takes every utterance of a dataset through phonology, alignment and measures into the tables, shard by shard. Labels
+ * alone are read once; recordings are heard, then aligned where there are no labels, then measured.
+ */
+export async function readDataset(
+  dataset: OpenDataset,
+  work: ShardWork,
+  { append, reader, shardSize }: ReadDatasetOptions,
+): Promise<ReadDataset> {
+  const shards = cutShards(dataset.utterances, shardSize);
+  let appended = 0;
+  const appendOnce = ({ index }: Shard, part: MeasurePart) => {
+    if (index < appended) return;
+    append(part);
+    appended++;
+  };
+  const heard = dataset.utterances.some(({ audio }) => audio !== null);
+  return withRepairs(() =>
+    heard
+      ? readWithRecordings(dataset, shards, reader, work, appendOnce)
+      : readLabels(dataset, shards, reader, work, appendOnce),
+  );
 }
 
-/**
- * Takes every utterance of a dataset through phonology, alignment and measures into the tables. Labels alone stream
- * through; recordings are heard several times: to align what has no labels, to learn the voices, and to measure.
- */
-export async function readDataset(dataset: OpenDataset, options: ReadDatasetOptions): Promise<ReadDataset> {
-  const { writer, work, loadReader, onProgress } = options;
-  const { card } = dataset;
+type Append = (shard: Shard, part: MeasurePart) => void;
+
+async function readLabels(
+  dataset: OpenDataset,
+  shards: readonly Shard[],
+  reader: TextReader,
+  work: ShardWork,
+  append: Append,
+): Promise<ReadDataset> {
   const problems: Problem[] = [];
   let phones = 0;
-  const heard = dataset.utterances.some(({ audio }) => audio !== null);
-  const results = new DiskList<ReadResult>(join(work, `${card.id}.utterances`));
-  const recordings = keptRecordings(dataset.tree, join(work, `${card.id}.recordings`));
-  const record = recordings.read;
-  let aligned: AlignedDataset | null = null;
-  try {
-    const reading = { loadReader, texts: "all", task: `Reading ${card.id}`, onProgress } as const;
-    const unlabelled: number[] = [];
-    const handLabelled = new Map<number, ReferencePhone[]>();
-    for await (const result of readUtterances(dataset, reading)) {
-      problems.push(...result.problems);
-      phones += result.labelled.reduce((sum, set) => sum + set.phones, 0);
-      if (heard) {
-        const place = results.add(result);
-        if (needsAlignment(result)) unlabelled.push(place);
-        const byHand = labelsByHand(result);
-        if (byHand !== null) handLabelled.set(place, byHand);
-      } else writeUtterance(writer, result, labelledSets(result), null);
-    }
-    if (!heard) return { card, problems, phones };
-
-    if (unlabelled.length > 0)
-      aligned = await alignDataset(dataset, results, { unlabelled, handLabelled }, { ...options, record });
-    problems.push(...(aligned?.problems ?? []));
-    const timedAt = (place: number): { result: ReadResult; timed: TimedSet[] } => {
-      const result = results.get(place);
-      const sets = [...labelledSets(result), ...alignedSet(aligned, place)];
-      return { result, timed: sets.filter(({ intervals }) => intervals.length > 0) };
-    };
-    const utteranceAt = (place: number): Measurable => {
-      const { result, timed } = timedAt(place);
-      return { utterance: result.utterance, sets: timed.map(({ intervals }) => intervals) };
-    };
-    let place = 0;
-    const count = results.size;
-    for await (const measures of measureRecordings({
-      dataset,
-      count,
-      utteranceAt,
-      work,
-      record,
-      onProgress,
-      problems,
-    })) {
-      const { result, timed } = timedAt(place++);
-      writeUtterance(writer, result, timed, measures);
-      const own = timed.find(({ labelSet }) => labelSet === aligned?.labelSet);
-      phones += own?.intervals.length ?? 0;
-    }
-    const made = aligned?.labelSet ?? null;
-    return {
-      card: made === null ? card : { ...card, labelSets: [...card.labelSets, made] },
-      problems,
-      phones,
-    };
-  } finally {
-    aligned?.close();
-    recordings.close();
-    results.close();
+  const { id } = dataset.card;
+  const total = dataset.utterances.length;
+  for await (const { shard, part } of work.map(`Reading ${id}`, total, shards, async (one) => ({
+    shard: one,
+    part: await labelRows(dataset, one, reader, work),
+    utterances: one.utterances.length,
+  }))) {
+    append(shard, part);
+    problems.push(...part.problems);
+    phones += part.phones;
   }
+  return { card: dataset.card, problems, phones };
 }
 
-function labelledSets({ labelled }: ReadResult): TimedSet[] {
-  return labelled.map(({ labelSet, intervals, readingFits }) => ({
-    labelSet,
-    intervals,
-    readingFits,
-    spoken: null,
-  }));
-}
-
-/** Only what has a recording and a reading but no labels of its own that can be used. */
-function needsAlignment({ utterance, read, labelled }: ReadResult): boolean {
-  const usable = labelled.some(({ intervals }) => intervals.length > 0);
-  return utterance.audio !== null && read.reading !== null && !usable && utterance.labels.length === 0;
-}
-
-/** Labels with times that people placed, of an utterance that could be aligned too. */
-function labelsByHand({ utterance, read, labelled }: ReadResult): ReferencePhone[] | null {
-  if (utterance.audio === null || read.reading === null) return null;
-  const set = labelled.find(
-    ({ labelSet, readingFits }) => labelSet.timeBasis === "annotated" && readingFits === true,
+/** Rows of a shard that has labels only. */
+async function labelRows(
+  dataset: OpenDataset,
+  shard: Shard,
+  reader: TextReader,
+  { orders }: ShardWork,
+): Promise<MeasurePart> {
+  const key = orders.use(shardKey(dataset, shard, reader, "label"));
+  const kept = orders.cache.get<MeasurePart>(key);
+  if (kept !== null) return kept;
+  const results = await reader.read(dataset, shard);
+  const rows = new ShardRows();
+  for (const result of results) rows.add(result, labelledSets(result), null);
+  const part = rows.finish(
+    results.flatMap(({ problems }) => problems),
+    phonesOf(results),
   );
-  return set === undefined ? null : set.intervals.flatMap(referencePhones);
+  orders.cache.set(key, part);
+  return part;
 }
 
-/** A geminate as its closure and the consonant after it, as the aligner has them. */
-function referencePhones({ phone, startMs, endMs, closureEndMs, devoiced }: Interval): ReferencePhone[] {
-  const whole = { phone, devoiced: devoiced === true, startMs, endMs };
-  if (closureEndMs === null) return [whole];
-  return [
-    { ...whole, phone: "cl", endMs: closureEndMs },
-    { ...whole, startMs: closureEndMs },
+async function readWithRecordings(
+  dataset: OpenDataset,
+  shards: readonly Shard[],
+  reader: TextReader,
+  work: ShardWork,
+  append: Append,
+): Promise<ReadDataset> {
+  const { card } = dataset;
+  const read: ReadShard[] = [];
+  for await (const { shard } of work.map(
+    `Reading ${card.id}`,
+    dataset.utterances.length,
+    shards,
+    async (one) => ({
+      shard: await readShard(dataset, one, reader, work.orders),
+      utterances: one.utterances.length,
+    }),
+  ))
+    read.push(shard);
+  const heard = await hearDataset(dataset, read, work);
+  const aligning = read.some(({ unlabelled }) => unlabelled.includes(true));
+  const aligned = aligning ? await alignDataset(card, heard, work) : null;
+  const problems = [
+    ...read.flatMap((shard) => shard.problems),
+    ...heard.problems,
+    ...(aligned?.problems ?? []),
   ];
-}
-
-function alignedSet(aligned: AlignedDataset | null, place: number): TimedSet[] {
-  const found = aligned?.alignedAt(place) ?? null;
-  if (found === null || aligned?.labelSet == null) return [];
-  return [{ labelSet: aligned.labelSet, intervals: found.intervals, readingFits: true, spoken: found.morae }];
-}
-
-function writeUtterance(
-  writer: ResultsWriter,
-  result: ReadResult,
-  sets: readonly TimedSet[],
-  measures: MeasuredSets | null,
-): void {
-  writer.utterances.append(utteranceRow(result, sets, measures?.recording ?? null));
-  for (const [i, set] of sets.entries()) {
-    const context = tokenContext(result, set);
-    for (const row of toIntervalRows(set.intervals, context)) writer.intervals.append(row);
-    for (const token of toTokens(set.intervals, context)) {
-      const acoustics = measures?.rows[i]?.[token.index];
-      if (acoustics === undefined) writer.tokens.append(token);
-      else writer.appendMeasured(withHeardDevoicing(token, acoustics), acoustics);
-    }
+  let phones = read.reduce((sum, shard) => sum + shard.phones, 0);
+  for await (const { shard, part } of measureRecordings(dataset, heard.shards, aligned, work)) {
+    append(shard, part);
+    problems.push(...part.problems);
+    phones += part.phones;
   }
-}
-
-/** What a person marked stands; what a rule predicted, or nobody marked, gives way to what was measured. */
-function withHeardDevoicing(token: TokenRow, { devoicedHeard }: AcousticRow): TokenRow {
-  if (token.devoicedBasis === "annotated" || devoicedHeard === null) return token;
-  return { ...token, devoiced: devoicedHeard, devoicedBasis: "measured" };
-}
-
-function tokenContext({ utterance, read }: ReadResult, set: TimedSet): TokenContext {
-  const { labelSet, readingFits, spoken } = set;
-  const words = spoken === null || read.words.length === 0 ? read.wordOfMora : wordOfMora(read.words, spoken);
+  const made = aligned?.labelSet ?? null;
   return {
-    dataset: utterance.dataset,
-    labelSet: labelSet.id,
-    speaker: utterance.speaker,
-    utterance: utterance.id,
-    timeBasis: labelSet.timeBasis,
-    timeFloorMs: labelSet.timeFloorMs,
-    devoicingBasis: labelSet.devoicingBasis,
-    wordOfMora: readingFits === true ? words : null,
+    card: made === null ? card : { ...card, labelSets: [...card.labelSets, made] },
+    problems,
+    phones,
   };
-}
-
-function utteranceRow(
-  { utterance, read }: ReadResult,
-  sets: readonly TimedSet[],
-  recording: MeasuredSets["recording"],
-): UtteranceRow {
-  const fits = sets.flatMap(({ readingFits }) => (readingFits === null ? [] : [readingFits]));
-  return {
-    dataset: utterance.dataset,
-    utterance: utterance.id,
-    speaker: utterance.speaker,
-    style: utterance.style,
-    text: utterance.text,
-    reading: spokenKana(sets) ?? read.reading?.kana ?? null,
-    readingFrom: read.reading?.from ?? null,
-    audio: utterance.audio,
-    audioStartSec: utterance.audioStartSec,
-    audioEndSec: utterance.audioEndSec,
-    audioSec: recording?.durationSec ?? null,
-    audioRateHz: recording?.sampleRateHz ?? null,
-    audioChannel: recording?.channelRule ?? null,
-    labelSets: sets.filter(({ intervals }) => intervals.length > 0).length,
-    readingFits: fits.length === 0 ? null : fits.every(Boolean),
-  };
-}
-
-/** The reading that the recording decided on, where the text left a choice. */
-function spokenKana(sets: readonly TimedSet[]): string | null {
-  const spoken = sets.find((set) => set.spoken !== null)?.spoken ?? null;
-  return spoken === null
-    ? null
-    : spoken.map(({ kana, breakAfter }) => `${kana}${breakAfter ? "、" : ""}`).join("");
 }

@@ -39,26 +39,38 @@ export async function* readUtterances(
   { loadReader, texts, task, onProgress }: ReadOptions,
 ): AsyncGenerator<ReadResult> {
   const { utterances } = dataset;
-  const wantsText = ({ text, reading, accentReading }: Utterance) =>
-    text !== null && (texts === "all" || (reading === null && accentReading === null));
-  const readText = utterances.some(wantsText) ? await loadReader() : null;
+  const readText = utterances.some((one) => wantsText(one, texts)) ? await loadReader() : null;
   const progress = (done: number) => onProgress({ task, done, total: utterances.length, unit: "utterances" });
   for (const [i, utterance] of utterances.entries()) {
     if (i % reportEvery === 0) {
       progress(i);
       await new Promise(setImmediate);
     }
-    const read = readUtterance(utterance, wantsText(utterance) ? readText : null);
-    const problems = read.unread.length > 0 ? [unreadProblem(utterance, read.unread)] : [];
-    const labelled: LabelledSet[] = [];
-    for (const label of utterance.labels) {
-      const { labelSet, problems: found, ...intervals } = readLabelSet(dataset, label, read);
-      labelled.push({ labelSet, ...intervals });
-      problems.push(...found.map((problem) => labelProblem(utterance, label, problem)));
-    }
-    yield { utterance, read, labelled, problems };
+    yield readOne(dataset, utterance, wantsText(utterance, texts) ? readText : null);
   }
   progress(utterances.length);
+}
+
+/** Whether a text reader is of use to an utterance. */
+export function wantsText({ text, reading, accentReading }: Utterance, texts: ReadOptions["texts"]): boolean {
+  return text !== null && (texts === "all" || (reading === null && accentReading === null));
+}
+
+/** Takes one utterance of a dataset through phonology and its label files. */
+export function readOne(
+  dataset: OpenDataset,
+  utterance: Utterance,
+  readText: ((text: string) => TextReading) | null,
+): ReadResult {
+  const read = readUtterance(utterance, readText);
+  const problems = read.unread.length > 0 ? [unreadProblem(utterance, read.unread)] : [];
+  const labelled: LabelledSet[] = [];
+  for (const label of utterance.labels) {
+    const { labelSet, problems: found, ...intervals } = readLabelSet(dataset, label, read);
+    labelled.push({ labelSet, ...intervals });
+    problems.push(...found.map((problem) => labelProblem(utterance, label, problem)));
+  }
+  return { utterance, read, labelled, problems };
 }
 
 function readLabelSet(

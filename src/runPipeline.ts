@@ -1,4 +1,4 @@
-import { basename, isAbsolute, relative, resolve } from "node:path";
+import { basename, isAbsolute, join, relative, resolve } from "node:path";
 import { chooseDrillWords } from "./chooseDrillWords.ts";
 import { openDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
@@ -12,22 +12,30 @@ import { judgeResults } from "./judgeResults.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
+import { interrupted } from "./messages/shards.ts";
 import { UserError } from "./messages/userError.ts";
+import { countExcluded, problemTable } from "./problemTable.ts";
 import type { OnProgress } from "./progress.ts";
 import { buildSite } from "./publish/buildSite.ts";
 import { datapackage } from "./publish/datapackage.ts";
 import { readDataset } from "./readDataset.ts";
+import { TextReader } from "./readShards.ts";
 import type { LoadReader } from "./readUtterances.ts";
+import { defaultShardSize } from "./shards/cutShards.ts";
+import { Orders } from "./shards/performOrder.ts";
+import { runOrder, stoppedExit } from "./shards/runOrder.ts";
+import { scratchBytes, startPool } from "./shards/startPool.ts";
+import { ShardWork } from "./shardWork.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { rememberFolders } from "./storage/datasetFolders.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
-import { loadTokens } from "./storage/loadTokens.ts";
+import { loadTokens, mostForWords } from "./storage/loadTokens.ts";
 import { readCorrections } from "./storage/readCorrections.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
-import { ResultsWriter, type WrittenCounts } from "./storage/resultsWriter.ts";
+import { ResultsWriter, type TableRows, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
-import { toCsv } from "./storage/writeCsv.ts";
+import { type OrderRunner, ownProcess } from "./workers/orderRunner.ts";
 
 export interface DatasetSource {
   readonly folder: string;
@@ -53,6 +61,14 @@ export interface RunOptions {
   /** Of everything that is drawn at random. */
   readonly seed: number;
   readonly loadReader: LoadReader;
+  /** Stands for what the reader depends on beside the program, such as the content of a lexicon. */
+  readonly readerKey?: string;
+  /** Utterances of a shard, about; results do not depend on it. */
+  readonly shardSize?: number;
+  /** Threads that do the shards' work; this process does it itself when 1. Results do not depend on it. */
+  readonly workers?: number;
+  /** Stops the run once the work in hand is done and kept. */
+  readonly signal?: AbortSignal;
   readonly onProgress: OnProgress;
 }
 
@@ -82,7 +98,13 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
       throw new UserError(messages.outInsideDataset(options.out, folder));
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
-    const record = await conclude(options, results, await measure(options, results));
+    const { workers = 1 } = options;
+    const scratch = join(results.work, "decoded");
+    const runner = workers > 1 ? startPool(workers, scratch) : inThisProcess(options, scratch);
+    const orders = new Orders(results.cache, runner);
+    const measured = await measure(options, results, orders).finally(() => runner.close());
+    const record = await conclude(options, results, measured);
+    orders.prune();
     const folders = Object.fromEntries(
       record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
     );
@@ -100,13 +122,30 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
   }
 }
 
-async function measure(options: RunOptions, results: ResultsFolder): Promise<RunRecord> {
+/** Why the run should stop, if so. */
+function stopped({ signal }: RunOptions): Error | null {
+  return signal?.aborted === true ? new UserError(interrupted(), stoppedExit) : null;
+}
+
+function inThisProcess(options: RunOptions, scratch: string): OrderRunner {
+  const pause = async () => {
+    await new Promise(setImmediate);
+    const reason = stopped(options);
+    if (reason !== null) throw reason;
+  };
+  return ownProcess((order) =>
+    runOrder(order, { roots: null, pause, scratch: { folder: scratch, bytes: scratchBytes } }),
+  );
+}
+
+async function measure(options: RunOptions, results: ResultsFolder, orders: Orders): Promise<RunRecord> {
   const files = options.corrections ?? [];
   const corrections = new Corrections(readCorrections(files));
   const writer = await ResultsWriter.open(results, options.memoryLimitMb);
   const cards: DatasetCard[] = [];
   const problems: Problem[] = [];
   const folderOf = new Map<string, string>();
+  const reader = new TextReader(options.loadReader, options.readerKey ?? "");
   let phones = 0;
   try {
     for (const source of options.datasets) {
@@ -116,15 +155,11 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
         const earlier = folderOf.get(id);
         if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
         folderOf.set(id, source.folder);
-        const { loadReader, seed, onProgress } = options;
-        const read = await readDataset(dataset, {
-          writer,
-          work: results.work,
-          cache: results.cache,
-          loadReader,
-          seed,
-          onProgress,
-        });
+        const { seed, onProgress, shardSize = defaultShardSize } = options;
+        const unpacked = join(results.work, "unpacked");
+        const work = new ShardWork(orders, { unpacked, seed, onProgress, stop: () => stopped(options) });
+        const append = (rows: TableRows) => writer.appendRows(rows);
+        const read = await readDataset(dataset, work, { append, reader, shardSize });
         cards.push(read.card);
         problems.push(...dataset.problems, ...read.problems);
         phones += read.phones;
@@ -137,7 +172,7 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
     const counts = await writer.finish(corrections);
     problems.push(...corrections.problems(cards.map(({ id }) => id)));
     options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
-    await writeFileAtomic(results.path("problems"), toCsv(problemColumns, problems));
+    await writeFileAtomic(results.path("problems"), problemTable(problems));
     return {
       software: options.software,
       schemaVersion,
@@ -155,17 +190,6 @@ async function measure(options: RunOptions, results: ResultsFolder): Promise<Run
   }
 }
 
-const problemColumns = [
-  "dataset",
-  "utterance",
-  "file",
-  "line",
-  "rule",
-  "message",
-  "wayOut",
-  "excluded",
-] as const;
-
 async function conclude(
   options: RunOptions,
   results: ResultsFolder,
@@ -175,7 +199,12 @@ async function conclude(
   const devoicingError = await findDevoicingError(resolve(options.out), options.marks, options.level);
   const record = { ...measured, devoicingError };
   const accuracy = correctingError(devoicingError);
-  const estimates = runEstimates(cells, options.level, accuracy);
+  const estimates = runEstimates(
+    cells,
+    options.level,
+    accuracy,
+    record.counts.tokens > mostForWords ? null : await loadTokens(resolve(options.out)),
+  );
   await writeJson(results.path("estimates"), estimates);
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
   const synthetic = record.datasets.filter((card) => card.synthetic).map(({ id }) => id);
@@ -212,20 +241,6 @@ async function conclude(
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
   return record;
-}
-
-/** A file may be reported when it is found and again when it is read: it counts once. */
-function countExcluded(problems: readonly Problem[]): number {
-  const left = problems.filter(({ excluded }) => excluded);
-  const named = left.filter(({ utterance }) => utterance !== null);
-  const files = new Set(named.map(({ dataset, file }) => JSON.stringify([dataset, file])));
-  const nameless = left.filter(
-    ({ dataset, utterance, file }) => utterance === null && !files.has(JSON.stringify([dataset, file])),
-  );
-  return (
-    new Set(named.map(({ dataset, utterance }) => JSON.stringify([dataset, utterance]))).size +
-    new Set(nameless.map(({ dataset, file, line }) => JSON.stringify([dataset, file, line]))).size
-  );
 }
 
 /** Results inside a dataset would be taken for part of it the next time. */

@@ -1,4 +1,4 @@
-import { closureDurations } from "./closureDurations.ts";
+import { closureMeans, closureSums } from "./closureDurations.ts";
 import { type AcousticModel, scoringOf } from "./model.ts";
 import { compileNetwork } from "./network.ts";
 import { observe } from "./observations.ts";
@@ -52,7 +52,7 @@ export function adaptModel(seed: AcousticModel, corpus: readonly TrainingUtteran
     );
   }
   const model: AcousticModel = { inventory, bank, frames, closureFrames: new Map() };
-  const heard = closureDurations(model, prepared);
+  const heard = closureMeans(closureSums(model, prepared));
   return { ...model, closureFrames: new Map([...seed.closureFrames, ...heard]) };
 }
 

@@ -15,14 +15,11 @@ export function hasSilentClosure(phone: keyof typeof phoneTable): boolean {
   return !voiced && (manner === "stop" || manner === "affricate");
 }
 
-/**
- * Mean closure in frames of each voiceless stop and affricate after a voiced sound. After a pause, a devoiced vowel
- * or ッ the closure's start cannot be heard, and this tells where it lies.
- */
-export function closureDurations(
-  model: AcousticModel,
-  corpus: readonly Prepared[],
-): ReadonlyMap<Unit, number> {
+/** Frames and number of the closures of each unit. */
+export type ClosureSums = ReadonlyMap<Unit, { readonly frames: number; readonly count: number }>;
+
+/** Closures of each voiceless stop and affricate after a voiced sound, in the first 200 utterances. */
+export function closureSums(model: AcousticModel, corpus: readonly Prepared[]): ClosureSums {
   const sums = new Map<Unit, { frames: number; count: number }>();
   for (const utterance of corpus.slice(0, mostUtterances)) {
     const decoded = decode(model, utterance.network, utterance.x);
@@ -41,6 +38,14 @@ export function closureDurations(
       sums.set(unit, sum);
     });
   }
+  return sums;
+}
+
+/**
+ * Mean closure in frames of each voiceless stop and affricate after a voiced sound. After a pause, a devoiced vowel
+ * or ッ the closure's start cannot be heard, and this tells where it lies.
+ */
+export function closureMeans(sums: ClosureSums): ReadonlyMap<Unit, number> {
   const means = new Map<Unit, number>();
   for (const [unit, { frames, count }] of [...sums].sort(([a], [b]) => (a < b ? -1 : 1)))
     if (count >= fewest) means.set(unit, frames / count);

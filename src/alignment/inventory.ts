@@ -11,11 +11,19 @@ export interface Inventory {
 /** Fewest tokens for which a unit gets states of its own. */
 const fewestTokens = 6;
 
-/** Units of the graphs with at least six tokens; rarer ones lend theirs to their stand-in. */
-export function takeInventory(graphs: readonly PhoneGraph[]): Inventory {
+/** How often each unit occurs. */
+export type UnitCounts = ReadonlyMap<Unit, number>;
+
+export function countUnits(graphs: readonly PhoneGraph[]): UnitCounts {
   const tokens = new Map<Unit, number>();
   for (const graph of graphs)
     for (const node of graph.nodes) tokens.set(unitOf(node), (tokens.get(unitOf(node)) ?? 0) + 1);
+  return tokens;
+}
+
+/** Units with at least six tokens; rarer ones lend theirs to their stand-in. */
+export function inventoryOf(counts: UnitCounts): Inventory {
+  const tokens = new Map(counts);
   const rare = [...tokens]
     .filter(([, n]) => n < fewestTokens)
     .sort(([a, n], [b, m]) => n - m || (a < b ? -1 : 1));

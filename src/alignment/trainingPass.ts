@@ -21,8 +21,9 @@ export interface Collected {
   /** Frames and passages of each model state. */
   readonly occupancy: Float64Array;
   readonly visits: Float64Array;
-  /** Log likelihood of the best paths a frame, over utterances that could be aligned. */
-  readonly likelihood: number;
+  /** Log likelihood of the best paths, and frames, of the utterances that could be aligned. */
+  readonly logLikelihood: number;
+  readonly heard: number;
   /** Utterances too short for their phones. */
   readonly skipped: number;
 }
@@ -52,7 +53,7 @@ export function trainingPass(
 ): Collected {
   const collected = emptyCollection(inventory, bank.c.length, bank.dims);
   const { statistics, occupancy, visits } = collected;
-  let likelihood = 0;
+  let logLikelihood = 0;
   let heard = 0;
   let skipped = 0;
   for (const utterance of corpus) {
@@ -66,7 +67,7 @@ export function trainingPass(
       skipped++;
       continue;
     }
-    likelihood += best.score;
+    logLikelihood += best.score;
     heard += utterance.frames;
     const chain = chainOf(best.states, scoring.transitions);
     for (const c of chain.column) visits[scoring.wanted[c]!]!++;
@@ -81,7 +82,7 @@ export function trainingPass(
       }
     }
   }
-  return { ...collected, likelihood: heard > 0 ? likelihood / heard : Number.NEGATIVE_INFINITY, skipped };
+  return { ...collected, logLikelihood, heard, skipped };
 }
 
 /** Model state of a state of a network whose units are all in the inventory. */

@@ -1,11 +1,15 @@
+import { availableParallelism } from "node:os";
 import { type Command, InvalidArgumentError } from "commander";
 import { cardNeedsOneDataset } from "../messages/run.ts";
 import { UserError } from "../messages/userError.ts";
 import { runPipeline } from "../runPipeline.ts";
+import { defaultShardSize } from "../shards/cutShards.ts";
 import { software } from "../software.ts";
+import { hashFile } from "../storage/fileStamps.ts";
 import { loadReader } from "../storage/loadReader.ts";
 import { progressLine } from "./progress.ts";
 import { runSummary } from "./runSummary.ts";
+import { stopOnSignal } from "./stopOnSignal.ts";
 
 interface RunFlags {
   readonly out: string;
@@ -18,6 +22,8 @@ interface RunFlags {
   readonly level: number;
   readonly memory: number;
   readonly seed: number;
+  readonly workers?: number;
+  readonly shardSize?: number;
   readonly date?: string;
 }
 
@@ -46,6 +52,13 @@ export function registerRun(program: Command): void {
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
     .option("--seed <number>", "of everything drawn at random", wholeNumber, 1)
+    .option("--workers <number>", "threads that decode, align and measure (default: one a core)", workers)
+    .option(
+      "--shard-size <utterances>",
+      "utterances that are done, kept and done again as one, about",
+      wholeNumber,
+      defaultShardSize,
+    )
     .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)")
     .addHelpText("after", "\nExample:\n  morascope run jsut jvs --out results\n")
     .action(async (folders: string[], flags: RunFlags) => {
@@ -58,6 +71,7 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
   if (flags.card !== undefined && folders.length > 1)
     throw new UserError(cardNeedsOneDataset(folders.length));
   const { onProgress, stop } = progressLine(process.stderr);
+  const { signal, release } = stopOnSignal(process.stderr);
   const record = await runPipeline({
     datasets: folders.map((folder) => ({ folder, card: flags.card ?? null })),
     out: flags.out,
@@ -70,8 +84,15 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     marks: flags.marks === undefined ? null : { sheet: flags.marks, key: flags.marksKey ?? null },
     corrections: flags.corrections ?? [],
     loadReader: () => loadReader(flags.lexicon ?? null),
+    readerKey: flags.lexicon === undefined ? "" : hashFile(flags.lexicon),
+    workers: flags.workers ?? availableParallelism(),
+    ...(flags.shardSize === undefined ? {} : { shardSize: flags.shardSize }),
+    signal,
     onProgress,
-  }).finally(stop);
+  }).finally(() => {
+    stop();
+    release();
+  });
   process.stdout.write(runSummary(record, flags.out));
   if (record.problems.excluded > 0) process.exitCode = 1;
 }
@@ -95,6 +116,13 @@ function megabytes(text: string): number {
   const value = Number(text);
   if (!(Number.isInteger(value) && value >= 64))
     throw new InvalidArgumentError("It must be a whole number of MB, at least 64.");
+  return value;
+}
+
+function workers(text: string): number {
+  const value = Number(text);
+  if (!(Number.isInteger(value) && value >= 1 && value <= 1024))
+    throw new InvalidArgumentError("It must be a whole number from 1 to 1024.");
   return value;
 }
 

@@ -1,7 +1,5 @@
 import { UserError } from "../messages/userError.ts";
 import { AudioRefused } from "./audioRefused.ts";
-import { DiskList } from "./diskList.ts";
-import type { FileTree } from "./fileTree.ts";
 import { type Audio, cutAudio, readAudio } from "./readAudio.ts";
 import { resampleTo } from "./resample.ts";
 
@@ -30,7 +28,7 @@ export type ReadRecording = (place: RecordingPlace) => Promise<Recording>;
  * Reads recordings of one dataset at the working rate. The file read last is kept, since utterances of one long
  * recording follow one another. Throws AudioRefused for a recording that cannot be used.
  */
-export function recordingReader(tree: FileTree): ReadRecording {
+export function recordingReader(tree: { read(path: string): Uint8Array }): ReadRecording {
   let kept: { path: string; audio: Audio } | null = null;
   return async ({ audio: path, audioStartSec, audioEndSec }) => {
     if (path === null) throw new Error("no recording to read");
@@ -44,34 +42,6 @@ export function recordingReader(tree: FileTree): ReadRecording {
         : await resampleTo(part.samples, part.sampleRateHz, workingRateHz);
     const { durationSec, sampleRateHz, channelRule, warnings } = part;
     return { samples, durationSec, sampleRateHz, channelRule, warnings };
-  };
-}
-
-/** Scratch space for decoded recordings, in bytes: nearly nine hours at the working rate. Beyond it they are decoded anew. */
-const keptBytes = 2 ** 31;
-
-export interface KeptRecordings {
-  readonly read: ReadRecording;
-  readonly close: () => void;
-}
-
-/** Like `recordingReader`, but what was decoded once is kept in a scratch file, since several passes hear it again. */
-export function keptRecordings(tree: FileTree, scratchFile: string): KeptRecordings {
-  const decode = recordingReader(tree);
-  const list = new DiskList<Recording>(scratchFile);
-  const placeOf = new Map<string, number>();
-  let bytes = 0;
-  return {
-    read: async (place) => {
-      const key = JSON.stringify([place.audio, place.audioStartSec, place.audioEndSec]);
-      const at = placeOf.get(key);
-      if (at !== undefined) return list.get(at);
-      const recording = await decode(place);
-      bytes += recording.samples.byteLength;
-      if (bytes <= keptBytes) placeOf.set(key, list.add(recording));
-      return recording;
-    },
-    close: () => list.close(),
   };
 }
 

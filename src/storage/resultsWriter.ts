@@ -12,6 +12,7 @@ import {
   type UtteranceRow,
   utteranceColumns,
 } from "../measures/columns.ts";
+import type { ColumnValues } from "./columnValues.ts";
 import { identifier, openDatabase } from "./duckdb.ts";
 import { reduceToCells } from "./reduceToCells.ts";
 import type { ResultsFolder } from "./resultsFolder.ts";
@@ -24,6 +25,14 @@ export interface WrittenCounts {
   readonly intervals: number;
   readonly tokens: number;
   readonly cells: number;
+}
+
+/** Rows of all tables, column by column. */
+export interface TableRows {
+  readonly utterances: ColumnValues;
+  readonly intervals: ColumnValues;
+  readonly tokens: ColumnValues;
+  readonly acoustics: ColumnValues | null;
 }
 
 const tokenRow = {
@@ -89,6 +98,18 @@ export class ResultsWriter {
   appendMeasured(token: TokenRow, acoustics: AcousticRow): void {
     this.#acoustics.append({ tokenRow: this.tokens.rowsWritten(), ...acoustics });
     this.tokens.append(token);
+  }
+
+  /** Appends a shard's rows; `acoustics` holds a row for every token, or is null when nothing was measured. */
+  appendRows({ utterances, intervals, tokens, acoustics }: TableRows): void {
+    this.utterances.appendColumns(utterances);
+    this.intervals.appendColumns(intervals);
+    if (acoustics !== null) {
+      const first = this.tokens.rowsWritten();
+      const tokenRow = Array.from({ length: acoustics.rows }, (_, i) => first + i);
+      this.#acoustics.appendColumns(acoustics, { tokenRow });
+    }
+    this.tokens.appendColumns(tokens);
   }
 
   /** Writes the four tables, tokens as `revision` has them; nothing may be appended after. */

@@ -5,6 +5,7 @@ import {
   type DuckDBValue,
 } from "@duckdb/node-api";
 import type { Columns } from "../measures/column.ts";
+import type { ColumnValues } from "./columnValues.ts";
 import { createTableSql, duckdbTypes } from "./duckdb.ts";
 
 const chunkRows = 2048;
@@ -39,6 +40,16 @@ export class TableWriter<R extends object> {
     for (let column = 0; column < this.#names.length; column++)
       this.#values[column]![this.#rows] = (row as Record<string, DuckDBValue>)[this.#names[column]!]!;
     if (++this.#rows === chunkRows) this.#flush();
+  }
+
+  /** Appends rows that come column by column; `more` holds columns that they lack. */
+  appendColumns({ rows, values }: ColumnValues, more: ColumnValues["values"] = {}): void {
+    const from = this.#names.map((name) => more[name] ?? values[name]!);
+    for (let row = 0; row < rows; row++) {
+      for (let column = 0; column < from.length; column++)
+        this.#values[column]![this.#rows] = from[column]![row] as DuckDBValue;
+      if (++this.#rows === chunkRows) this.#flush();
+    }
   }
 
   /** Writes what is buffered; no row may follow. */

@@ -1,0 +1,20 @@
+/** Wording about work that is done in shards, by threads and on other machines. */
+export function folderOutside(path: string, roots: readonly string[]): string {
+  return `${path} lies outside the folders that this worker was started with (${roots.join(", ")}). Start it with --root for the folder, too, if it may read and write there.`;
+}
+
+export function recordingChanged(audio: string): string {
+  return `The recording ${audio} was changed or removed while it was being measured. Nothing is lost: leave the dataset alone and run the same command again.`;
+}
+
+export function partsKeepBreaking(times: number): string {
+  return `Kept parts of this run were missing or damaged ${times} times in a row. The disk or the shared folder loses what is written to it: check it, then run the same command again.`;
+}
+
+export function interrupted(): string {
+  return "Stopped. What was finished is kept: run the same command again to go on from there.";
+}
+
+export function stopping(): string {
+  return "Stopping: the work in hand is being finished and kept. Press Ctrl-C again to drop it.";
+}

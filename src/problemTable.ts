@@ -1,0 +1,32 @@
+import type { Problem } from "./datasets/types.ts";
+import { toCsv } from "./storage/writeCsv.ts";
+
+const problemColumns = [
+  "dataset",
+  "utterance",
+  "file",
+  "line",
+  "rule",
+  "message",
+  "wayOut",
+  "excluded",
+] as const;
+
+/** `problems.csv`: a line a problem. */
+export function problemTable(problems: readonly Problem[]): string {
+  return toCsv(problemColumns, problems);
+}
+
+/** A file may be reported when it is found and again when it is read: it counts once. */
+export function countExcluded(problems: readonly Problem[]): number {
+  const left = problems.filter(({ excluded }) => excluded);
+  const named = left.filter(({ utterance }) => utterance !== null);
+  const files = new Set(named.map(({ dataset, file }) => JSON.stringify([dataset, file])));
+  const nameless = left.filter(
+    ({ dataset, utterance, file }) => utterance === null && !files.has(JSON.stringify([dataset, file])),
+  );
+  return (
+    new Set(named.map(({ dataset, utterance }) => JSON.stringify([dataset, utterance]))).size +
+    new Set(nameless.map(({ dataset, file, line }) => JSON.stringify([dataset, file, line]))).size
+  );
+}

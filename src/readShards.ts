@@ -1,0 +1,144 @@
+import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
+import type { Interval } from "./alignment/interval.ts";
+import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { LabelSetCard, Problem } from "./datasets/types.ts";
+import type { TextReading } from "./phonology/readingTypes.ts";
+import { type LoadReader, type ReadResult, readOne, wantsText } from "./readUtterances.ts";
+import { type CodeKind, codeOf } from "./shards/codeOf.ts";
+import type { Shard } from "./shards/cutShards.ts";
+import type { ReadPart } from "./shards/parts.ts";
+import type { Orders } from "./shards/performOrder.ts";
+import { contentKey } from "./storage/contentCache.ts";
+
+/** What is known of a shard once its texts and labels are read; the readings themselves are kept in the cache. */
+export interface ReadShard extends Shard {
+  readonly key: string;
+  readonly digest: string;
+  /** By place in the shard: whether there are labels with times, and whether the aligner is to place them. */
+  readonly labelled: readonly boolean[];
+  readonly unlabelled: readonly boolean[];
+  /** Times that people placed, by place in the shard. */
+  readonly byHand: ReadonlyMap<number, readonly ReferencePhone[]>;
+  /** Whether the dictionary gave some of the accents. */
+  readonly accentsPredicted: boolean;
+  readonly phones: number;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads texts, loading the dictionary when the first text asks for it. */
+export class TextReader {
+  readonly #load: LoadReader;
+  /** Stands for whatever the readings depend on beside our code, such as a lexicon. */
+  readonly key: string;
+  #loaded: Promise<(text: string) => TextReading> | null = null;
+
+  constructor(load: LoadReader, key: string) {
+    this.#load = load;
+    this.key = key;
+  }
+
+  async read(dataset: OpenDataset, { utterances }: Shard): Promise<ReadResult[]> {
+    if (this.#loaded === null && utterances.some((one) => wantsText(one, "all"))) this.#loaded = this.#load();
+    const readText = await this.#loaded;
+    return utterances.map((one) => readOne(dataset, one, wantsText(one, "all") ? readText : null));
+  }
+}
+
+/** Changes with everything that the reading of a shard's texts and labels depends on. */
+export function shardKey(
+  dataset: OpenDataset,
+  { utterances }: Shard,
+  reader: TextReader,
+  kind: CodeKind,
+): string {
+  const labels = utterances.flatMap((one) => one.labels.map(({ path }) => dataset.tree.read(path)));
+  const facts = dataset.card.labelSets.map(factsOf);
+  return contentKey(kind, codeOf(kind), reader.key, JSON.stringify([facts, utterances]), ...labels);
+}
+
+/** Reads a shard's texts and labels, or finds them read. */
+export async function readShard(
+  dataset: OpenDataset,
+  shard: Shard,
+  reader: TextReader,
+  orders: Orders,
+): Promise<ReadShard> {
+  const key = orders.use(shardKey(dataset, shard, reader, "read"));
+  let part = orders.cache.get<ReadPart>(key);
+  if (part === null) {
+    const results = await reader.read(dataset, shard);
+    part = { digest: digestOf(results), results };
+    orders.cache.set(key, part);
+  }
+  const { digest, results } = part;
+  const byHand = new Map<number, ReferencePhone[]>();
+  for (const [place, result] of results.entries()) {
+    const labels = labelsByHand(result);
+    if (labels !== null) byHand.set(place, labels);
+  }
+  return {
+    ...shard,
+    key,
+    digest,
+    labelled: results.map(isLabelled),
+    unlabelled: results.map(needsAlignment),
+    byHand,
+    accentsPredicted: results.some(
+      ({ read: { reading } }) => reading?.from === "predicted" && reading.accentOfMora !== null,
+    ),
+    phones: phonesOf(results),
+    problems: results.flatMap(({ problems }) => problems),
+  };
+}
+
+export function phonesOf(results: readonly ReadResult[]): number {
+  return results.reduce(
+    (sum, { labelled }) => sum + labelled.reduce((own, { phones }) => own + phones, 0),
+    0,
+  );
+}
+
+/** Without the lines in which utterances are listed, and without what counts other utterances. */
+function digestOf(results: readonly ReadResult[]): string {
+  const lasting = results.map(({ utterance, read, labelled }) => [
+    { ...utterance, file: "", line: null },
+    read,
+    labelled.map((set) => ({ ...set, labelSet: factsOf(set.labelSet) })),
+  ]);
+  return contentKey(JSON.stringify(lasting));
+}
+
+function factsOf({ note: _, utterances: __, ...facts }: LabelSetCard): object {
+  return facts;
+}
+
+function isLabelled({ labelled }: ReadResult): boolean {
+  return labelled.some(({ intervals }) => intervals.length > 0);
+}
+
+/** Only what has a recording and a reading but no labels of its own that can be used. */
+function needsAlignment(result: ReadResult): boolean {
+  const { utterance, read } = result;
+  return (
+    utterance.audio !== null && read.reading !== null && !isLabelled(result) && utterance.labels.length === 0
+  );
+}
+
+/** Labels with times that people placed, of an utterance that could be aligned too. */
+function labelsByHand({ utterance, read, labelled }: ReadResult): ReferencePhone[] | null {
+  if (utterance.audio === null || read.reading === null) return null;
+  const set = labelled.find(
+    ({ labelSet, readingFits }) => labelSet.timeBasis === "annotated" && readingFits === true,
+  );
+  return set === undefined ? null : set.intervals.flatMap(referencePhones);
+}
+
+/** A geminate as its closure and the consonant after it, as the aligner has them. */
+function referencePhones({ phone, startMs, endMs, closureEndMs, devoiced }: Interval): ReferencePhone[] {
+  const whole = { phone, devoiced: devoiced === true, startMs, endMs };
+  if (closureEndMs === null) return [whole];
+  return [
+    { ...whole, phone: "cl", endMs: closureEndMs },
+    { ...whole, startMs: closureEndMs },
+  ];
+}

@@ -1,0 +1,86 @@
+import { partsKeepBreaking } from "../messages/shards.ts";
+import { UserError } from "../messages/userError.ts";
+import { ContentCache } from "../storage/contentCache.ts";
+import type { OrderRunner } from "../workers/orderRunner.ts";
+import { type Order, type OrderOf, writeOrder } from "./orders.ts";
+import { DamagedPart, requirePart } from "./parts.ts";
+import type { OrderAnswer } from "./runOrder.ts";
+
+/** Keeps account of the parts of one run, and has those made that are not there. */
+export class Orders {
+  readonly cache: ContentCache;
+  readonly #runner: OrderRunner;
+  readonly #used = new Set<string>();
+  #made = 0;
+
+  constructor(cacheFolder: string, runner: OrderRunner) {
+    this.cache = new ContentCache(cacheFolder);
+    this.#runner = runner;
+  }
+
+  get inHand(): number {
+    return this.#runner.inHand;
+  }
+
+  /** Parts that had to be made, so far. */
+  get made(): number {
+    return this.#made;
+  }
+
+  isUsed = (key: string): boolean => this.#used.has(key);
+
+  /** Has the prune at the end of the run spare a part. */
+  use(key: string): string {
+    this.#used.add(key);
+    return key;
+  }
+
+  /** The part of an order, made where it is missing or damaged. */
+  async part<T>(order: Exclude<Order, { kind: "hear" }>): Promise<T> {
+    const kept = this.cache.get<T>(this.use(order.key));
+    if (kept !== null) return kept;
+    await this.#perform(order);
+    return requirePart<T>(this.cache, order.key);
+  }
+
+  /** Has an order done whose part nobody wants to see yet. */
+  async ensure(order: Exclude<Order, { kind: "hear" }>): Promise<void> {
+    if (!this.cache.has(this.use(order.key))) await this.#perform(order);
+  }
+
+  async hear(order: OrderOf<"hear">): Promise<{ key: string; hashes: readonly (string | null)[] }> {
+    const { done, hashes } = await this.#perform(order);
+    return { key: done, hashes: hashes! };
+  }
+
+  /** Removes what this run neither used nor made. */
+  prune(): void {
+    this.cache.prune(this.isUsed);
+  }
+
+  async #perform(order: Order): Promise<Extract<OrderAnswer, { done: string }>> {
+    const answer = JSON.parse(await this.#runner.run(writeOrder(order))) as OrderAnswer;
+    if ("refused" in answer) throw new UserError(answer.refused, 1);
+    if ("damaged" in answer) throw new DamagedPart(answer.damaged);
+    this.#made++;
+    return answer;
+  }
+}
+
+/** Times that the same work is begun again because of damaged parts. */
+const mostDamages = 3;
+
+/**
+ * Does `work`, and does it again when a part turns out to be damaged: the part is gone then, whoever needs it has it
+ * made anew, and everything else is still there.
+ */
+export async function withRepairs<T>(work: () => Promise<T>): Promise<T> {
+  for (let damages = 1; ; damages++) {
+    try {
+      return await work();
+    } catch (error) {
+      if (!(error instanceof DamagedPart)) throw error;
+      if (damages >= mostDamages) throw new UserError(partsKeepBreaking(damages), 1);
+    }
+  }
+}
