@@ -30,7 +30,7 @@ import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { rememberFolders } from "./storage/datasetFolders.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
-import { loadTokens, mostForWords } from "./storage/loadTokens.ts";
+import { loadTokens, loadTokensForWords } from "./storage/loadTokens.ts";
 import { readCorrections } from "./storage/readCorrections.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type TableRows, type WrittenCounts } from "./storage/resultsWriter.ts";
@@ -203,7 +203,7 @@ async function conclude(
     cells,
     options.level,
     accuracy,
-    record.counts.tokens > mostForWords ? null : await loadTokens(resolve(options.out)),
+    await loadTokensForWords(resolve(options.out), cells),
   );
   await writeJson(results.path("estimates"), estimates);
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));

@@ -1,9 +1,11 @@
 import { type Command, Option } from "commander";
 import { correctingError } from "../estimates/devoicingError.ts";
 import { devoicingRates, type RateRow } from "../estimates/rates.ts";
+import { ratesWithWords } from "../estimates/words.ts";
 import { decisionErrorNote, longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
+import { loadTokensForWords } from "../storage/loadTokens.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
 
@@ -27,6 +29,12 @@ const columns = (level: number): readonly TextColumn<RateRow>[] => [
   { heading: "corrected", text: (row) => correctedText(row.corrected), right: true },
   { heading: "vowels", text: (row) => String(row.tokens), right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
+  { heading: "words", text: (row) => String(row.words ?? "–"), right: true },
+  {
+    heading: "interval by word too",
+    text: ({ crossed }) => (crossed === null ? "–" : `${percent(crossed.low)} to ${percent(crossed.high)}`),
+    right: true,
+  },
   { heading: "basis", text: (row) => row.basis, right: false },
 ];
 
@@ -61,12 +69,15 @@ export function registerRates(program: Command): void {
       const error = measured ? await loadDevoicingError(folder) : null;
       const accuracy = correctingError(error);
       const length = flags.length ?? (flags.by.includes("length") ? "all" : "short");
-      const { rows, notes } = devoicingRates(cells, {
+      const options = {
         filter: { ...filterOf(flags, cells), ...lengthFilter[length] },
         by: flags.by,
         level: flags.level,
         ...(accuracy === undefined ? {} : { accuracy }),
-      });
+      };
+      const rates = devoicingRates(cells, options);
+      const tokens = await loadTokensForWords(folder, cells);
+      const { rows, notes } = tokens === null ? rates : ratesWithWords(rates, tokens, options);
       if (error !== null && rows.some(({ basis }) => basis === "measured"))
         notes.push(decisionErrorNote(error));
       process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level)));

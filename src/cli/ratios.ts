@@ -1,8 +1,10 @@
 import { type Command, Option } from "commander";
 import { type Contrast, contrasts, type Surroundings, surroundings } from "../estimates/lengthContrast.ts";
 import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
+import { ratiosWithWords } from "../estimates/words.ts";
 import { leftOutDevoiced } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
+import { loadTokensForWords } from "../storage/loadTokens.ts";
 import { loadVoicedCells } from "../storage/loadVoicedCells.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
@@ -30,6 +32,7 @@ const columns = (level: number): readonly TextColumn<RatioRow>[] => [
   { heading: "short", text: (row) => `${ms(row.short.meanMs)} (${row.short.tokens})`, right: true },
   { heading: "short at floor", text: (row) => `${(100 * row.atFloorShare).toFixed(0)} %`, right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
+  { heading: "words", text: (row) => String(row.words ?? "–"), right: true },
   { heading: "basis", text: (row) => row.basis, right: false },
 ];
 
@@ -63,14 +66,10 @@ export function registerRatios(program: Command): void {
       const { contrast, surroundings: around, floor, by, level } = flags;
       const voiced = flags.voicedOnly ? await loadVoicedCells(folder) : null;
       const cells = voiced?.cells ?? (await loadCells(folder));
-      const { rows, notes } = durationRatios(cells, {
-        contrast,
-        surroundings: around,
-        floor,
-        by,
-        level,
-        filter: filterOf(flags, cells),
-      });
+      const options = { contrast, surroundings: around, floor, by, level, filter: filterOf(flags, cells) };
+      const ratios = durationRatios(cells, options);
+      const tokens = voiced === null ? await loadTokensForWords(folder, cells) : null;
+      const { rows, notes } = tokens === null ? ratios : ratiosWithWords(ratios, tokens, options);
       process.stdout.write(formatEstimates(rows, flags.format, columns(level)));
       printNotes(voiced === null ? notes : [...notes, leftOutDevoiced(voiced.devoiced, voiced.unknown)]);
     });

@@ -25,7 +25,7 @@ export const sides = {
  * surroundings, or geminates and single consonants after a vowel. A geminate's duration is closure plus release.
  */
 export function selectContrast(
-  cells: Cells,
+  cells: Pick<Cells, "size" | "dimensions">,
   restrictions: readonly Restriction[],
   contrast: Contrast,
   around: Surroundings,
@@ -48,8 +48,8 @@ export function selectContrast(
   return around === "pause" ? besidePause(cells, selection) : selection;
 }
 
-function besidePause(cells: Cells, selection: Selection): Selection {
-  const { before, after } = cells.dimensions;
+function besidePause({ dimensions }: Pick<Cells, "dimensions">, selection: Selection): Selection {
+  const { before, after } = dimensions;
   const pauseBefore = before.labels.indexOf("pause");
   const pauseAfter = after.labels.indexOf("pause");
   return selectWhere(selection, (i) => before.codes[i] === pauseBefore || after.codes[i] === pauseAfter);

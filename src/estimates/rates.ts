@@ -7,6 +7,7 @@ import type { Cut, Dim } from "./dimensions.ts";
 import type { Filter } from "./filter.ts";
 import { type RateGroup, rateGroups } from "./rateGroups.ts";
 import { rateMethod, rateWarnings } from "./rateSafety.ts";
+import type { CrossedInterval } from "./words.ts";
 
 export interface RateRow {
   readonly by: Cut;
@@ -19,7 +20,10 @@ export interface RateRow {
   /** Vowels with a devoicing mark. */
   readonly tokens: number;
   readonly speakers: number;
-  readonly words: null;
+  /** Words that the vowels stand in; null where only cells are at hand, which hold no words. */
+  readonly words: number | null;
+  /** The interval where words count as belonging together too; null likewise. */
+  readonly crossed: CrossedInterval | null;
   readonly basis: Basis;
   readonly dataset: string;
   readonly labelSet: string;
@@ -105,6 +109,6 @@ function refusedRow(group: RateGroup, level: number): RateRow {
 
 function headOf({ by, dataset, labelSet, basis, marked, devoiced }: RateGroup, level: number) {
   const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0);
-  const counts = { tokens: sum(marked), speakers: marked.length, words: null, devoiced: sum(devoiced) };
-  return { by, dataset, labelSet, basis, level, ...counts };
+  const counts = { tokens: sum(marked), speakers: marked.length, words: null, crossed: null };
+  return { by, dataset, labelSet, basis, level, ...counts, devoiced: sum(devoiced) };
 }

@@ -9,7 +9,8 @@ import { type RatioCore, ratioCore } from "./ratioCore.ts";
 
 export interface RatioRow extends RatioCore {
   readonly by: Cut;
-  readonly words: null;
+  /** Words that the sounds stand in; null where only cells are at hand, which hold no words. */
+  readonly words: number | null;
   /** How the boundaries came about. */
   readonly basis: Basis;
   readonly dataset: string;

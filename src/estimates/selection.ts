@@ -14,7 +14,10 @@ export type Selection = Uint32Array;
  * The cells that meet every restriction. Each condition is tried on the few labels of its column first; the pass over
  * the cells only looks up codes, the strictest restriction first, each on what the earlier ones left.
  */
-export function selectCells(cells: Cells, restrictions: readonly Restriction[]): Selection {
+export function selectCells(
+  cells: Pick<Cells, "size" | "dimensions">,
+  restrictions: readonly Restriction[],
+): Selection {
   const looked = restrictions
     .map(({ dim, accepts }) => {
       const { codes, labels } = cells.dimensions[dim];

@@ -1,3 +1,6 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import type { Cells } from "../estimates/cells.ts";
 import {
   labelColumn,
   labelColumns,
@@ -8,7 +11,7 @@ import {
 import { missingTokenColumn } from "../messages/explain.ts";
 import { UserError } from "../messages/userError.ts";
 import { readColumns } from "./readColumns.ts";
-import { resultPath } from "./resultsFolder.ts";
+import { resultFiles, resultPath } from "./resultsFolder.ts";
 
 /** Tokens of whole recordings: all, or those of every n-th recording. */
 export interface SomeTokens {
@@ -21,6 +24,19 @@ export interface SomeTokens {
 /** The tokens of a results folder. Columns are read one after the other, so that memory holds one of them at a time. */
 export async function loadTokens(resultsFolder: string): Promise<TokenTable> {
   return (await loadSomeTokens(resultsFolder, Number.POSITIVE_INFINITY)).table;
+}
+
+/** Vowels and consonants up to which tokens are read where cells would do, so that words can be counted. */
+const mostForWords = 400_000;
+
+/** The tokens behind these cells; null where they are too many to be read for words alone, or not in the folder. */
+export async function loadTokensForWords(
+  resultsFolder: string,
+  cells: Pick<Cells, "tokens">,
+): Promise<TokenTable | null> {
+  const tokens = cells.tokens.reduce((sum, count) => sum + count, 0);
+  const there = existsSync(join(resultsFolder, resultFiles.tokens));
+  return there && tokens <= mostForWords ? loadTokens(resultsFolder) : null;
 }
 
 /** The same, but of every n-th recording where all would be more than `most` tokens; n is as small as it can be. */

@@ -13,6 +13,7 @@ export function rateRow(changes: Partial<RateRow> = {}): RateRow {
     tokens: 100,
     speakers: 12,
     words: null,
+    crossed: null,
     basis: "annotated",
     dataset: "d",
     labelSet: "s",
