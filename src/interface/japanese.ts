@@ -7,6 +7,18 @@ const sure = (share: number) => (share > 0.99 ? "99%超" : share < 0.01 ? "1%未
 const speakers = (n: number) => `話者${count(n)}名`;
 const unit = { word: "単語", phrase: "ポーズ間の区間" };
 
+/** Questions of the start page, and where their vowels stand; null for ratios. */
+const asked: Readonly<Record<string, readonly [question: string, where: string | null]>> = {
+  "high-between-voiceless": ["/i/ と /u/ は無声子音の間で無声化するか", "無声子音の間では"],
+  "high-before-pause": ["「です」のようにポーズの前ではどうか", "無声子音とポーズの間では"],
+  "high-before-voiced": ["有声音の前ではどうか", "有声音の前では"],
+  "non-high-between-voiceless": ["/a/、/e/、/o/ も同じか", "無声子音の間では"],
+  "vowel-length": ["長母音は短母音の2倍の長さか", null],
+  gemination: ["促音は1拍分長いか", null],
+};
+
+const times = (ratio: number) => ratio.toFixed(2);
+
 /** The pages in Japanese. What is missing here is shown in English. */
 export const japanese: Translation<typeof english> = {
   site: {
@@ -50,6 +62,25 @@ export const japanese: Translation<typeof english> = {
   },
   start: {
     title: "このコーパスから分かること",
+    lead: (datasets, n, utterances, tokens) =>
+      `${datasets}: ${speakers(n)}、${count(utterances)}発話、時刻のある母音と子音${count(tokens)}個。`,
+    retell: (id, marks) => {
+      const known = asked[id];
+      if (known === undefined || marks.length === 0) return null;
+      const [question, where] = known;
+      const values = marks.map(({ name, estimate, low, high, atLeast }) =>
+        where === null
+          ? `${name} は${atLeast ? "少なくとも" : ""}${times(estimate)}倍 (${times(low)}〜${times(high)})`
+          : `${name} の${percent(estimate)} (区間 ${percent(low)}〜${percent(high)})`,
+      );
+      const subject =
+        id === "gemination" ? "単独の子音と比べた促音の長さは、" : "短母音と比べた長母音の長さは、";
+      const sentence =
+        where === null
+          ? `${subject}${values.join("、")}です。`
+          : `${where}、${values.join("、")}が無声化しています。`;
+      return { question, sentence };
+    },
     cannot: "分からないこと",
     look: "詳しく見る",
     nothing:

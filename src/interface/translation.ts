@@ -1,7 +1,7 @@
 /** The wording of the pages in a language, as far as it is translated; what is missing is shown in English. */
 export type Translation<T> = {
-  readonly [K in keyof T]?: T[K] extends (...values: infer V) => string
-    ? (...values: V) => string
+  readonly [K in keyof T]?: T[K] extends (...values: infer V) => infer R
+    ? (...values: V) => R extends string ? string : R
     : T[K] extends readonly unknown[]
       ? T[K]
       : T[K] extends string

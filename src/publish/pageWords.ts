@@ -14,10 +14,16 @@ export function pageWords(): Record<string, Html> {
   const prose = { start, rules, method, datasets, dictionary };
   return Object.fromEntries([
     ...Object.entries(prose).flatMap(([page, texts]) =>
-      Object.entries(texts).map(([name, text]) => [
-        `${page}-${name}`,
-        name === "lead" ? html`<p class="lead">${markJapanese(text)}</p>` : markJapanese(text),
-      ]),
+      Object.entries(texts).flatMap(([name, text]: [string, unknown]) =>
+        typeof text !== "string"
+          ? []
+          : [
+              [
+                `${page}-${name}`,
+                name === "lead" ? html`<p class="lead">${markJapanese(text)}</p>` : markJapanese(text),
+              ],
+            ],
+      ),
     ),
     ...Object.entries(pages).flatMap(([file, { title, lead }]) => [
       [`${file}-title`, html`${title}`],

@@ -1,5 +1,5 @@
 import type { DatasetCard } from "../datasets/types.ts";
-import { formatAmount, formatCount, joinWords } from "../findings/format.ts";
+import { joinWords } from "../findings/format.ts";
 import type { Finding, FindingAnswer } from "../findings/runFindings.ts";
 import { interfaceText } from "../interface/interfaceText.ts";
 import { limitsOf } from "../messages/pages.ts";
@@ -27,7 +27,8 @@ function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
   const name = setName(run.datasets, answer.dataset, answer.labelSet);
   const marks = answer.marks;
   const scale = finding.scale === "share" ? shareScale : ratioScale(marks);
-  const picture = marks.length === 0 ? null : intervalSvg(marks, scale, answer.sentence);
+  const sentence = interfaceText().start.retell(finding.id, marks)?.sentence ?? answer.sentence;
+  const picture = marks.length === 0 ? null : intervalSvg(marks, scale, sentence);
   const keep = keepAttributes({
     id: `finding-${finding.id}`,
     set: `${answer.dataset}/${answer.labelSet}`,
@@ -40,12 +41,14 @@ function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
       mark.atLeast ? "true" : "false",
     ]),
   });
-  return html`<div class="answer"${keep}>${several ? html`<h3>${name}</h3>` : null}<p class="sentence">${markJapanese(answer.sentence)}</p>${picture}</div>`;
+  return html`<div class="answer"${keep}>${several ? html`<h3>${name}</h3>` : null}<p class="sentence">${markJapanese(sentence)}</p>${picture}</div>`;
 }
 
 function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {
   const heading = `finding-${finding.id}`;
-  return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(finding.question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">${interfaceText().start.look}<span class="spoken">: ${markJapanese(finding.question)}</span></a></p></section>`;
+  const told = finding.answers.map(({ marks }) => interfaceText().start.retell(finding.id, marks));
+  const question = told.find((one) => one !== null)?.question ?? finding.question;
+  return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">${interfaceText().start.look}<span class="spoken">: ${markJapanese(question)}</span></a></p></section>`;
 }
 
 /** The start page: the corpus in a line, the findings, each with its small picture. */
@@ -53,7 +56,7 @@ export function startHtml(run: Run, findings: readonly Finding[], { clips, reaso
   const names = run.datasets.map(({ name }) => name);
   const speakers = run.datasets.reduce((sum, card) => sum + card.speakers, 0);
   const none = html`<p>${interfaceText().start.nothing}</p>`;
-  return html`<p class="lead">${joinWords(names)}: ${formatAmount(speakers, "speaker")}, ${formatAmount(run.counts.utterances, "utterance")}, ${formatCount(run.counts.tokens)} vowels and consonants with their times.</p><div class="findings">${findings.length === 0 ? none : findings.map((finding) => findingHtml(run, finding, clips))}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
+  return html`<p class="lead">${interfaceText().start.lead(joinWords(names), speakers, run.counts.utterances, run.counts.tokens)}</p><div class="findings">${findings.length === 0 ? none : findings.map((finding) => findingHtml(run, finding, clips))}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
 }
 
 /** What these datasets cannot show, as a list. */
