@@ -1,6 +1,7 @@
 import type { Filter } from "../../src/estimates/filter.ts";
 import { soundName, soundOption } from "../../src/findings/soundNames.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
+import { setComparison } from "./bySet.ts";
 import { type Choice, type ChoiceOption, Choices } from "./choices.ts";
 import { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";
 import { type Corpus, type CorpusSet, labelsIn } from "./corpus.ts";
@@ -67,7 +68,11 @@ export function devoicingChoices(corpus: Corpus): Choices {
       one("position", "Position between pauses", [any, ...positions], "any"),
       one("speaker", "Speaker", [{ value: "any", label: `all (${speakers.length})` }, ...speakers], "any"),
     ];
-    return [...cut, one("by", "Compare by", comparisons, "phone"), ...secondChoices(cut)];
+    return [
+      ...cut,
+      one("by", "Compare by", [...comparisons, ...setComparison(corpus)], "phone"),
+      ...secondChoices(cut),
+    ];
   });
 }
 

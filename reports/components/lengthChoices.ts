@@ -1,5 +1,6 @@
 import type { Filter } from "../../src/estimates/filter.ts";
 import type { Surroundings } from "../../src/estimates/lengthContrast.ts";
+import { setComparison } from "./bySet.ts";
 import { Choices } from "./choices.ts";
 import { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";
 import { type Corpus, labelsIn } from "./corpus.ts";
@@ -31,7 +32,7 @@ export function lengthChoices(corpus: Corpus): Choices {
       one("surroundings", "Vowels standing", surroundings, "consonants"),
       one("position", "Position between pauses", [any, ...positions], "any"),
       one("speaker", "Speaker", [{ value: "any", label: `all (${speakers.length})` }, ...speakers], "any"),
-      one("by", "Compare by", lengthComparisons, "phone"),
+      one("by", "Compare by", [...lengthComparisons, ...setComparison(corpus)], "phone"),
     ];
   });
 }

@@ -9,6 +9,7 @@ import {
   type Subject,
 } from "../../src/findings/sentences/rates.ts";
 import { soundName } from "../../src/findings/soundNames.ts";
+import { bySet, ofEachSet, setComparison } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
 import { errorRemarks } from "./devoicing/errorRemarks.ts";
@@ -50,16 +51,17 @@ const percentRow = ({ name, row }: NamedRate) => ({
 export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, (widthPx) => {
     const accuracy = correctingError(corpus.error);
-    const by = choices.get("by") as (typeof comparisons)[number]["value"];
-    const rates = devoicingRates(corpus.cells, {
-      filter: devoicingFilter(corpus, choices),
-      by: [by],
-      level: corpus.level,
-      ...(accuracy === undefined ? {} : { accuracy }),
-    });
-    const rows = rates.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
+    const by = choices.get("by") as (typeof comparisons)[number]["value"] | typeof bySet;
+    const options = { level: corpus.level, ...(accuracy === undefined ? {} : { accuracy }) };
+    const filter = devoicingFilter(corpus, choices);
+    const together = by === bySet ? null : devoicingRates(corpus.cells, { ...options, filter, by: [by] });
+    const rows: NamedRate[] =
+      by === bySet
+        ? ofEachSet(corpus, filter, (cut) => devoicingRates(corpus.cells, { ...options, filter: cut }).rows)
+        : together!.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
+    const notes = together?.notes ?? [];
     const finding = compareRates(rows, subjectOf(choices));
-    const label = comparisons.find(({ value }) => value === by)!.label;
+    const label = [...comparisons, ...setComparison(corpus)].find(({ value }) => value === by)!.label;
     const shown = rows.some(({ row }) => row.estimate !== null);
     const corrected = rows.some(({ row }) => row.corrected !== null);
     const byRule = rows
@@ -67,8 +69,9 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
       .map(({ name, row }) => ruleCount(name, row));
     return figure({
       id: "devoicing-rates",
+      ...(by === bySet ? { sets: corpus.sets.map(({ key }) => key) } : {}),
       question: `How often is the vowel devoiced, by ${label}?`,
-      finding: rows.length === 0 ? (rates.notes[0] ?? finding) : finding,
+      finding: rows.length === 0 ? (notes[0] ?? finding) : finding,
       picture: shown
         ? intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding })
         : null,
@@ -76,7 +79,7 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
       remarks: [
         ...errorRemarks(corpus.error, rows, corrected),
         ...(shown ? [] : byRule),
-        ...(rows.length === 0 ? rates.notes.slice(1) : rates.notes),
+        ...(rows.length === 0 ? notes.slice(1) : notes),
       ],
       numbers:
         rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label, corrected)),

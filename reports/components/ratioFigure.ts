@@ -4,6 +4,7 @@ import { compareRatios, isFirm, type NamedRatio, ratioBasis } from "../../src/fi
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { figureWords } from "../../src/messages/pages.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
+import { bySet, ofEachSet, setComparison } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
 import { figure } from "./figure.ts";
@@ -42,7 +43,7 @@ export function positionFigure(corpus: Corpus, choices: Choices, contrast: Contr
   return ratiosBy(corpus, choices, contrast, { id: `${contrast}-positions`, question, by: "position" });
 }
 
-type Comparison = (typeof lengthComparisons)[number]["value"];
+type Comparison = (typeof lengthComparisons)[number]["value"] | typeof bySet;
 
 function ratiosBy(
   corpus: Corpus,
@@ -55,13 +56,23 @@ function ratiosBy(
   return live(choices, (widthPx) => {
     const by = asked.by ?? (choices.get("by") as Comparison);
     const question = asked.question();
-    const { rows, notes } = lengthRatios(corpus, lengthOptions(corpus, choices, contrast), [by]);
-    const named = rows
-      .filter((row) => row.estimate !== null)
+    const options = lengthOptions(corpus, choices, contrast);
+    const together = by === bySet ? null : lengthRatios(corpus, options, [by]);
+    const found =
+      together === null || by === bySet
+        ? ofEachSet(
+            corpus,
+            options.filter ?? {},
+            (filter) => lengthRatios(corpus, { ...options, filter }, []).rows,
+          )
+        : together.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
+    const rows = found.map(({ row }) => row);
+    const notes = together?.notes ?? [];
+    const named = found
+      .filter(({ row }) => row.estimate !== null)
       .sort((a, b) =>
-        by === "phone" ? soundOrder.indexOf(a.by.phone!) - soundOrder.indexOf(b.by.phone!) : 0,
-      )
-      .map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
+        by === "phone" ? soundOrder.indexOf(a.row.by.phone!) - soundOrder.indexOf(b.row.by.phone!) : 0,
+      );
     if (named.length === 0) {
       const reason = rows[0]?.warnings[0] ?? notes[0] ?? figureWords.nothing;
       return figure({
@@ -86,9 +97,10 @@ function ratiosBy(
       alternative: finding,
       band: band ?? null,
     });
-    const label = lengthComparisons.find(({ value }) => value === by)!.label;
+    const label = [...lengthComparisons, ...setComparison(corpus)].find(({ value }) => value === by)!.label;
     return figure({
       id,
+      ...(by === bySet ? { sets: corpus.sets.map(({ key }) => key) } : {}),
       question,
       finding,
       picture,

@@ -107,7 +107,7 @@ export async function buildSite({
     await writeSiteSource({ root, results: source, run, problems, findings, audio, recordings });
     await copyOwnPages(source, root);
     const own = await readOwnPages(source);
-    const shown = shownPages(own);
+    const shown = shownPages(own, run.datasets);
     step(2);
     await fillNpmCache(root, run.software.version, own.length > 0);
     await stamp(root, new Date(run.createdAt));

@@ -1,4 +1,5 @@
 import type { DatasetCard, LabelSetCard, Problem } from "../datasets/types.ts";
+import { interfaceText, pageAddress } from "../interface/interfaceText.ts";
 import { type Html, html } from "./html.ts";
 import { problemsHtml } from "./problemsHtml.ts";
 import type { Run } from "./readResults.ts";
@@ -51,7 +52,8 @@ function publishing(card: DatasetCard): string {
   return `${allowed} ${note}`;
 }
 
-function cardHtml(card: DatasetCard): Html {
+/** What is known of a dataset; `linked`: with a way to its own page. */
+export function cardHtml(card: DatasetCard, linked = true): Html {
   const heading = `dataset-${card.id}`;
   const facts = [
     fact("Licence", link(card.licence.url, card.licence.name)),
@@ -70,10 +72,10 @@ function cardHtml(card: DatasetCard): Html {
     ),
     fact("Read as", `${card.layout}: ${card.recognisedBy}`),
   ];
-  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>version ${card.version}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${card.notice}</p>`}<dl class="facts">${facts}</dl><h3 id="${heading}-labels">Labels</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr><th scope="col">Label set</th><th scope="col">Utterances</th><th scope="col">Times</th><th scope="col">Devoicing marks</th><th scope="col">Long vowels told by</th><th scope="col">Accent</th><th scope="col">Source of these facts</th></tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
+  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>version ${card.version}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${card.notice}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${facts}</dl><h3 id="${heading}-labels">Labels</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr><th scope="col">Label set</th><th scope="col">Utterances</th><th scope="col">Times</th><th scope="col">Devoicing marks</th><th scope="col">Long vowels told by</th><th scope="col">Accent</th><th scope="col">Source of these facts</th></tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
 }
 
 /** The cards of a run and what was left out of it, every text of the dataset shown as text. */
 export function datasetsHtml(run: Run, problems: readonly Problem[]): Html {
-  return html`${run.datasets.map(cardHtml)}${problemsHtml(run, problems)}`;
+  return html`${run.datasets.map((card) => cardHtml(card))}${problemsHtml(run, problems)}`;
 }

@@ -1,4 +1,6 @@
+import type { DatasetCard } from "../datasets/types.ts";
 import { languages } from "../interface/languages.ts";
+import { datasetPage } from "./datasetPages.ts";
 import type { OwnPage } from "./ownPages.ts";
 import { sitePages } from "./siteConfig.ts";
 
@@ -10,8 +12,8 @@ export interface ShownPage {
   readonly lang: string;
 }
 
-/** All pages of a site: the project's in every language, and the owner's as they wrote them. */
-export function shownPages(own: readonly OwnPage[]): ShownPage[] {
+/** All pages of a site: the project's and one a dataset in every language, and the owner's as they wrote them. */
+export function shownPages(own: readonly OwnPage[], datasets: readonly DatasetCard[]): ShownPage[] {
   const [first, ...others] = languages;
   return [
     ...sitePages.map(({ file, description }) => ({ file, description, lang: first!.tag })),
@@ -19,6 +21,13 @@ export function shownPages(own: readonly OwnPage[]): ShownPage[] {
       sitePages.map(({ file }) => ({
         file: `${tag}/${file}`,
         description: text.site.descriptions[file],
+        lang: tag,
+      })),
+    ),
+    ...languages.flatMap(({ tag, text }, place) =>
+      datasets.map(({ id, name }) => ({
+        file: `${place === 0 ? "" : `${tag}/`}${datasetPage(id)}`,
+        description: text.dataset.description(name),
         lang: tag,
       })),
     ),

@@ -22,7 +22,8 @@ const links: Readonly<Record<string, string>> = {
   gemination: "/length#doubled-and-single-consonants",
 };
 
-function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
+/** What one way of labelling one dataset says to a question, with its small picture. */
+export function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): Html {
   const several = finding.answers.length > 1;
   const name = setName(run.datasets, answer.dataset, answer.labelSet);
   const marks = answer.marks;

@@ -12,6 +12,7 @@ import { citeHtml } from "./citeHtml.ts";
 import { type AudioFolders, makeClips } from "./clips.ts";
 import { encodeCells } from "./compactCells.ts";
 import { correctionsHtml } from "./correctionsHtml.ts";
+import { copyDatasetTemplates, datasetPageParts } from "./datasetPages.ts";
 import { datasetsHtml } from "./datasetsHtml.ts";
 import { dictionaryHtml } from "./dictionaryHtml.ts";
 import { html } from "./html.ts";
@@ -56,6 +57,7 @@ export async function writeSiteSource({
   const verdicts = await readVerdicts(results);
   const clips = await makeClips(run.datasets, results, audio, root, verdicts ?? []);
   const agreement = await readAgreement(results);
+  const cells = await loadCells(results);
   const parts = () => ({
     ...pageWords(),
     start: startHtml(run, findings, clips),
@@ -66,11 +68,12 @@ export async function writeSiteSource({
     corrections: correctionsHtml(run),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
+    ...datasetPageParts({ run, problems, findings, cells }),
     dictionary: dictionaryHtml(),
     cite: citeHtml(run),
     level: html`${Math.round(100 * run.parameters.level)}`,
   });
-  const names = sitePages.map(({ file }) => file);
+  const names = [...sitePages.map(({ file }) => file), ...(await copyDatasetTemplates(root, run.datasets))];
   await writePages(root, names, parts);
   const data = path.join(root, "data");
   await mkdir(data, { recursive: true });
@@ -87,7 +90,7 @@ export async function writeSiteSource({
     software: `${run.software.name} ${run.software.version}`,
   });
   await cp(path.join(results, "cells.parquet"), path.join(data, "cells.parquet"));
-  await writeFile(path.join(data, "cells.bin"), gzipSync(encodeCells(await loadCells(results))));
+  await writeFile(path.join(data, "cells.bin"), gzipSync(encodeCells(cells)));
   await cp(path.join(results, "problems.csv"), path.join(data, "problems.csv"));
   const cited = siteItems(provenanceOf(run));
   await writeFile(path.join(data, "cite.bib"), bibtex(cited));

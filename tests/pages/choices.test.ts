@@ -182,3 +182,25 @@ test("an example can be heard, and its text is shown as text", async () => {
   expect(durationSec).toBeCloseTo(0.55, 2);
   expect(await page.locator("details.clips li").first().textContent()).toContain("<b>きた</b>");
 });
+
+test("compared by dataset, each set's rate and ratio stand for themselves, as the estimators give them alone", async () => {
+  const sets = smallResults.cards.map(({ id, labelSets }) => ({ dataset: id, labelSet: labelSets[0]!.id }));
+  await visit("devoicing?by=set");
+  const rates = sets.map((set) => {
+    const filter = { ...set, vowel: "i,u", before: "voiceless", after: "voiceless", length: "short" };
+    const [row] = devoicingRates(cells, { filter }).rows;
+    return row?.estimate == null ? "–" : formatPercent(row.estimate);
+  });
+  expect((await numbers("devoicing-rates")).map((row) => row[1])).toEqual(rates.filter((_, i) => i < 2));
+  await visit("length?by=set");
+  const ratios = sets.map((filter) =>
+    formatRatio(durationRatios(cells, { contrast: "vowel-length", filter }).rows[0]!.estimate!),
+  );
+  const shown = await numbers("vowel-length-ratios");
+  expect(shown.map((row) => row.slice(0, 2))).toEqual(
+    smallResults.cards.map(({ name }, i) => [name, ratios[i]]),
+  );
+  await page.locator("#vowel-length-ratios .cite-figure summary").click();
+  const [text] = await page.locator("#vowel-length-ratios .citation pre").allTextContents();
+  for (const { name } of smallResults.cards) expect(text).toContain(`${name}, version 1`);
+});

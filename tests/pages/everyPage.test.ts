@@ -24,7 +24,7 @@ const looks = (["light", "dark"] as const).flatMap((colorScheme) =>
   [360, 1600].map((width) => ({ colorScheme, width })),
 );
 
-describe.each(sitePages)("page $file", ({ file }) => {
+describe.each([...sitePages, { file: "dataset-by-ear" }])("page $file", ({ file }) => {
   test.each(looks)("opens at $width px, $colorScheme, without a fault", async ({ colorScheme, width }) => {
     const context = await open.browser.newContext({ colorScheme, viewport: { width, height: 900 } });
     const page = await context.newPage();

@@ -5,6 +5,7 @@
 import { choices } from "./choices.ts";
 import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
+import { dataset } from "./dataset.ts";
 import { datasets } from "./datasets.ts";
 import { devoicing } from "./devoicing.ts";
 import { dictionary } from "./dictionary.ts";
@@ -33,6 +34,7 @@ export const english = {
   start,
   choices,
   cite,
+  dataset,
   figures,
   colouring,
   devoicing,
