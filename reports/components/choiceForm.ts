@@ -86,7 +86,7 @@ function fill(form: HTMLFormElement, choices: Choices, part: string | undefined)
   const reset = element(
     "button",
     { type: "button", class: "reset", disabled: choices.isInitial, click: () => choices.reset() },
-    "Reset",
+    interfaceText().controls.reset,
   );
   form.replaceChildren(
     ...choices.list.filter((choice) => choice.part === part).map((choice) => choiceField(choices, choice)),

@@ -1,7 +1,21 @@
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choice, ChoiceOption, Choices } from "./choices.ts";
 import type { CorpusSet, Sets } from "./corpus.ts";
 
-export const any: ChoiceOption = { value: "any", label: "any" };
+export const any: ChoiceOption = option("any", () => interfaceText().controls.any);
+
+/** An option whose label is asked for when it is drawn, in the language of the page. */
+export function option<Value extends string>(
+  value: Value,
+  label: () => string,
+): ChoiceOption & { value: Value } {
+  return {
+    value,
+    get label() {
+      return label();
+    },
+  };
+}
 
 export function one(name: string, label: string, options: readonly ChoiceOption[], initial: string): Choice {
   return { name, label, kind: "one", options, initial };
@@ -10,7 +24,7 @@ export function one(name: string, label: string, options: readonly ChoiceOption[
 export function setChoice({ sets }: Sets, initial: string): Choice {
   return one(
     "set",
-    "Dataset and labels",
+    interfaceText().controls.set,
     sets.map(({ key, name }) => ({ value: key, label: name })),
     initial,
   );

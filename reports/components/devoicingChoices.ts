@@ -1,37 +1,38 @@
 import type { Filter } from "../../src/estimates/filter.ts";
 import { soundName, soundOption } from "../../src/findings/soundNames.ts";
+import type { english } from "../../src/interface/english/index.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import { setComparison } from "./bySet.ts";
 import { type Choice, type ChoiceOption, Choices } from "./choices.ts";
-import { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";
+import { any, chosenFields, chosenSet, one, option, setChoice } from "./chosenSet.ts";
 import { type Corpus, type CorpusSet, labelsIn } from "./corpus.ts";
 import { secondChoices } from "./devoicing/secondCut.ts";
+import { valueName } from "./valueName.ts";
+
+const words = () => interfaceText().controls;
+const classOption = (name: keyof typeof english.controls.classes) =>
+  option(name, () => words().classes[name]);
 
 const classes: readonly ChoiceOption[] = [
-  { value: "voiceless", label: "any voiceless consonant" },
+  classOption("voiceless"),
   any,
-  { value: "voiced", label: "any voiced sound" },
-  { value: "stop", label: "any stop" },
-  { value: "affricate", label: "any affricate" },
-  { value: "fricative", label: "any fricative" },
+  classOption("voiced"),
+  classOption("stop"),
+  classOption("affricate"),
+  classOption("fricative"),
 ];
 
 const lengths: readonly ChoiceOption[] = [
-  { value: "short", label: "short" },
-  { value: "long", label: "long" },
+  option("short", () => words().lengths.short),
+  option("long", () => words().lengths.long),
   any,
 ];
 
 /** What rates can be shown side by side by. */
-export const comparisons = [
-  { value: "phone", label: "vowel" },
-  { value: "before", label: "sound before" },
-  { value: "after", label: "sound after" },
-  { value: "position", label: "position" },
-  { value: "accented", label: "accent" },
-  { value: "devoiceableNeighbour", label: "neighbouring whispered vowel" },
-  { value: "length", label: "vowel length" },
-] as const;
+export const comparisons = (
+  ["phone", "before", "after", "position", "accented", "devoiceableNeighbour", "length"] as const
+).map((name) => option(name, () => words().comparisons[name]));
 
 function phoneOptions(corpus: Corpus, set: CorpusSet, dimension: "before" | "after"): ChoiceOption[] {
   const present = new Set(labelsIn(corpus, set, dimension));
@@ -56,21 +57,29 @@ export function devoicingChoices(corpus: Corpus): Choices {
   const first = mostTelling(corpus.sets).key;
   return new Choices(({ set: wanted }) => {
     const set = chosenSet(corpus, wanted ?? first);
-    const positions = labelsIn(corpus, set, "position").map((value) => ({ value, label: value }));
+    const positions = labelsIn(corpus, set, "position").map((value) => ({
+      value,
+      label: valueName("position", value),
+    }));
     const speakers = labelsIn(corpus, set, "speaker").map((value) => ({ value, label: value }));
     const vowels = ["i", "u", "e", "o", "a"].map((value) => ({ value, label: soundName(value) }));
     const cut: Choice[] = [
       setChoice(corpus, first),
-      { name: "vowel", label: "Vowels", kind: "several", options: vowels, initial: "i,u" },
-      one("before", "Sound before", phoneOptions(corpus, set, "before"), "voiceless"),
-      one("after", "Sound after", phoneOptions(corpus, set, "after"), "voiceless"),
-      one("length", "Vowel length", lengths, "short"),
-      one("position", "Position between pauses", [any, ...positions], "any"),
-      one("speaker", "Speaker", [{ value: "any", label: `all (${speakers.length})` }, ...speakers], "any"),
+      { name: "vowel", label: words().vowels, kind: "several", options: vowels, initial: "i,u" },
+      one("before", words().before, phoneOptions(corpus, set, "before"), "voiceless"),
+      one("after", words().after, phoneOptions(corpus, set, "after"), "voiceless"),
+      one("length", words().length, lengths, "short"),
+      one("position", words().position, [any, ...positions], "any"),
+      one(
+        "speaker",
+        words().speaker,
+        [{ value: "any", label: words().allSpeakers(speakers.length) }, ...speakers],
+        "any",
+      ),
     ];
     return [
       ...cut,
-      one("by", "Compare by", [...comparisons, ...setComparison(corpus)], "phone"),
+      one("by", words().by, [...comparisons, ...setComparison(corpus)], "phone"),
       ...secondChoices(cut),
     ];
   });

@@ -1,38 +1,47 @@
 import type { Filter } from "../../src/estimates/filter.ts";
 import type { Surroundings } from "../../src/estimates/lengthContrast.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { setComparison } from "./bySet.ts";
-import { Choices } from "./choices.ts";
-import { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";
+import { type ChoiceOption, Choices } from "./choices.ts";
+import { any, chosenFields, chosenSet, one, option, setChoice } from "./chosenSet.ts";
 import { type Corpus, labelsIn } from "./corpus.ts";
+import { valueName } from "./valueName.ts";
+
+const words = () => interfaceText().controls;
 
 /** What ratios can be shown side by side by. */
 export const lengthComparisons = [
-  { value: "phone", label: "sound" },
-  { value: "position", label: "position" },
-  { value: "accented", label: "accent" },
-  { value: "before", label: "sound before" },
-  { value: "after", label: "sound after" },
-] as const;
-
-const surroundings: readonly { readonly value: Surroundings; readonly label: string }[] = [
-  { value: "consonants", label: "between consonants" },
-  { value: "pause", label: "beside a pause" },
-  { value: "all", label: "anywhere" },
+  option("phone", () => words().soundOfLength),
+  ...(["position", "accented", "before", "after"] as const).map((name) =>
+    option(name, () => words().comparisons[name]),
+  ),
 ];
+
+const surroundings: readonly ChoiceOption[] = (
+  ["consonants", "pause", "all"] as const satisfies Surroundings[]
+).map((name) => option(name, () => words().surroundings[name]));
 
 /** The choices of the length page for a corpus. */
 export function lengthChoices(corpus: Corpus): Choices {
   const telling = corpus.sets.find(({ labels }) => labels.lengthFrom !== null) ?? corpus.sets[0]!;
   return new Choices(({ set: wanted }) => {
     const set = chosenSet(corpus, wanted ?? telling.key);
-    const positions = labelsIn(corpus, set, "position").map((value) => ({ value, label: value }));
+    const positions = labelsIn(corpus, set, "position").map((value) => ({
+      value,
+      label: valueName("position", value),
+    }));
     const speakers = labelsIn(corpus, set, "speaker").map((value) => ({ value, label: value }));
     return [
       setChoice(corpus, telling.key),
-      one("surroundings", "Vowels standing", surroundings, "consonants"),
-      one("position", "Position between pauses", [any, ...positions], "any"),
-      one("speaker", "Speaker", [{ value: "any", label: `all (${speakers.length})` }, ...speakers], "any"),
-      one("by", "Compare by", [...lengthComparisons, ...setComparison(corpus)], "phone"),
+      one("surroundings", words().standing, surroundings, "consonants"),
+      one("position", words().position, [any, ...positions], "any"),
+      one(
+        "speaker",
+        words().speaker,
+        [{ value: "any", label: words().allSpeakers(speakers.length) }, ...speakers],
+        "any",
+      ),
+      one("by", words().by, [...lengthComparisons, ...setComparison(corpus)], "phone"),
     ];
   });
 }

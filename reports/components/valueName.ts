@@ -1,10 +1,12 @@
 import { soundName } from "../../src/findings/soundNames.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 
 /** A value of a column as the pictures name it. */
 export function valueName(column: string, value: string | null): string {
-  if (value === null) return "unknown";
+  const words = interfaceText().controls.values;
+  if (value === null) return words.unknown;
   if (column === "phone" || column === "before" || column === "after") return soundName(value);
-  if (column === "accented") return value === "true" ? "accented" : "not accented";
-  if (column === "devoiceableNeighbour") return value === "true" ? "beside another" : "alone";
-  return value;
+  if (column === "accented" || column === "devoiceableNeighbour")
+    return words[column][value === "true" ? "true" : "false"];
+  return column === "position" ? (words.position[value] ?? value) : value;
 }

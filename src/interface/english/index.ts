@@ -5,6 +5,7 @@
 import { choices } from "./choices.ts";
 import { cite } from "./cite.ts";
 import { colouring } from "./colouring.ts";
+import { controls } from "./controls.ts";
 import { dataset } from "./dataset.ts";
 import { datasets } from "./datasets.ts";
 import { devoicing } from "./devoicing.ts";
@@ -27,6 +28,7 @@ import { whatMatters } from "./whatMatters.ts";
 import { words } from "./words.ts";
 
 export const english = {
+  controls,
   datasets,
   dictionary,
   method,
