@@ -59,13 +59,11 @@ async function liesInSite(site: string, url: string): Promise<boolean> {
   return true;
 }
 
-/** The page of single sounds, in any language, is told which recordings it may ask for. */
+/** Pages are told of which datasets they may ask for recordings. */
 function withLocal(page: string, datasets: readonly string[]): string {
   const content = JSON.stringify(datasets).replaceAll("&", "&amp;").replaceAll("'", "&#39;");
   return page.replace("</head>", () => `<meta name="morascope-local" content='${content}'></head>`);
 }
-
-const listenPage = /^(?:\/[a-z]{2})?\/listen(?:\.html)?$/;
 
 function listen(server: Server, port: number, host: string): Promise<number> {
   return new Promise((resolve, reject) => {
@@ -105,7 +103,7 @@ export async function serve({
     const address = url.split(/[?#]/, 1)[0]!;
     if (route !== null && isLocalRequest(request)) {
       if (address.startsWith("/local/")) return route.answer(request, response);
-      if (page !== "" && listenPage.test(address))
+      if (page !== "")
         return sendBytes(
           request,
           response,

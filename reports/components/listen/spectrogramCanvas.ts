@@ -43,6 +43,7 @@ export function drawSpectrogram(
     }
   }
   pen.putImageData(image, 0, 0);
+  canvas.dataset.drawn = "yes";
 }
 
 function colourOf(canvas: HTMLCanvasElement): readonly [number, number, number] {

@@ -30,13 +30,20 @@ function sound(part: CardPart, mora: CardMora): HTMLElement {
   return element("span", { class: "part ipa", style }, ipaOf(part.phone));
 }
 
+/** For the eye; whoever listens hears a name in words. */
+const drawn = { "aria-hidden": "true" } as const;
+
 /** Kana above, and below each of its sounds as wide as it lasted. */
 export function moraInside(mora: CardMora, withSounds: boolean): HTMLElement[] {
   return [
-    element("span", mora.inKana ? { class: "kana", lang: "ja" } : { class: "kana ipa" }, mora.kana),
-    element("span", { class: "feet" }, ...mora.parts.map((part) => foot(part, mora))),
+    element(
+      "span",
+      { ...(mora.inKana ? { class: "kana", lang: "ja" } : { class: "kana ipa" }), ...drawn },
+      mora.kana,
+    ),
+    element("span", { class: "feet", ...drawn }, ...mora.parts.map((part) => foot(part, mora))),
     ...(withSounds
-      ? [element("span", { class: "parts-ipa" }, ...mora.parts.map((part) => sound(part, mora)))]
+      ? [element("span", { class: "parts-ipa", ...drawn }, ...mora.parts.map((part) => sound(part, mora)))]
       : []),
   ];
 }
@@ -89,12 +96,12 @@ export function strip(
           type: "button",
           class: "mora",
           style: place(stretch, mora.startMs, mora.endMs),
-          "aria-label": name,
         },
         ...{ "aria-pressed": "false", tabindex: i === current ? 0 : -1, disabled: onMora === null },
         ...{ "data-key": `mora-${i}`, click: () => onMora?.(mora) },
       },
       ...moraInside(mora, true),
+      element("span", { class: "spoken" }, name),
     );
   });
   const head = element("span", { class: "playhead", hidden: true });

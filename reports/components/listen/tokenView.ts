@@ -13,6 +13,7 @@ import type { HeardRecording } from "./player.ts";
 import { decisionInWords, durationInWords, placeInWords, saidInWords } from "./soundWords.ts";
 import { drawSpectrogram } from "./spectrogramCanvas.ts";
 import { strip } from "./strip.ts";
+import { stripDrawing } from "./stripDrawing.ts";
 import { tokenMorae } from "./tokenMorae.ts";
 import { why } from "./why.ts";
 
@@ -114,6 +115,7 @@ export function tokenView(options: TokenViewOptions): TokenView {
     },
     remarks: [words.withoutSound],
     numbers: measuresTable(table, row),
+    drawing: () => stripDrawing(morae, drawn),
     ...{ filter: `${utterance}, ${placeInWords(table, row)}`, sets: [set.key] },
   });
   node.classList.add("sound-card");
