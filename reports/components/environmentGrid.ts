@@ -14,6 +14,17 @@ export interface EnvironmentGridOptions {
   readonly label: string;
 }
 
+/** With fewer vowels than this a share of them says little: the vowels themselves are counted out instead. */
+export const thinCell = 10;
+
+/** "2/3" where a percentage would promise more than three vowels can tell. */
+export function gridNumber({ row }: GridCell): string {
+  if (row.estimate === null) return formatCount(row.devoiced);
+  return row.tokens < thinCell
+    ? `${formatCount(row.devoiced)}/${formatCount(row.tokens)}`
+    : Math.round(100 * row.estimate).toString();
+}
+
 function heading(phone: string): HTMLElement {
   if (phone === "voiced" || phone === "pause") return element("span", { class: "word" }, phone);
   const ipa = element("span", { class: "ipa" }, ipaOf(phone));
@@ -34,13 +45,14 @@ function cellText(cell: GridCell): HTMLElement[] {
   const { row } = cell;
   const share = element("span", { class: "share" });
   const tokens = element("span", { class: "count" }, formatCount(row.tokens));
+  share.append(gridNumber(cell));
   if (row.estimate === null) {
-    share.append(formatCount(row.devoiced));
     return [spoken(where(cell)), share, spoken(" predicted by rule, of "), tokens, spoken(" vowels")];
   }
-  share.append(Math.round(100 * row.estimate).toString());
   const interval = percentRange(row.low ?? 0, row.high ?? 1);
   const rest = ` ${row.tokens === 1 ? "vowel" : "vowels"}, ${formatAmount(row.speakers, "speaker")}`;
+  if (row.tokens < thinCell)
+    return [spoken(where(cell)), share, spoken(` devoiced, interval ${interval}, `), tokens, spoken(rest)];
   return [spoken(where(cell)), share, spoken(` % devoiced, interval ${interval}, `), tokens, spoken(rest)];
 }
 
@@ -60,6 +72,7 @@ function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
     "button",
     {
       type: "button",
+      class: cell.row.estimate !== null && cell.row.tokens < thinCell ? "thin" : "",
       "aria-pressed": chosen ? "true" : "false",
       "data-key": `cell-${before}-${after}`,
       title: low === null || high === null ? "predicted by rule" : `interval ${percentRange(low, high)}`,
@@ -119,6 +132,10 @@ export function gridLegend(byRule: boolean): HTMLElement {
     element("span", {}, " 100 %."),
     element("span", { class: "gap" }, "Size: interval wide "),
     ...[0.2, 0.5, 0.9].map(size),
-    element("span", {}, " narrow. Large number: per cent; small: vowels."),
+    element(
+      "span",
+      {},
+      ` narrow. Large number: per cent; small: vowels. Pale: fewer than ${thinCell} vowels, devoiced of all.`,
+    ),
   );
 }

@@ -1,7 +1,7 @@
 import { formatCount } from "../../src/findings/format.ts";
 import { ipaOf } from "../../src/findings/soundNames.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
-import type { GridCell } from "./environmentGrid.ts";
+import { type GridCell, gridNumber, thinCell } from "./environmentGrid.ts";
 
 const cellPx = 46;
 const leftPx = 92;
@@ -16,7 +16,9 @@ function svg(tag: string, attributes: Readonly<Record<string, string | number>>,
 
 const nameOf = (phone: string) => (phone === "voiced" || phone === "pause" ? phone : ipaOf(phone));
 
-function swatch({ row }: GridCell, x: number, y: number): SVGElement[] {
+function swatch(cell: GridCell, x: number, y: number): SVGElement[] {
+  const { row } = cell;
+  const thin = row.estimate !== null && row.tokens < thinCell;
   const share = row.estimate ?? row.devoiced / row.tokens;
   const certainty = row.low === null || row.high === null ? 0.6 : Math.max(0.12, 1 - (row.high - row.low));
   const side = 26 * certainty;
@@ -29,13 +31,16 @@ function swatch({ row }: GridCell, x: number, y: number): SVGElement[] {
     y: y + 15 - side / 2,
     width: side,
     height: side,
-    style: `fill: ${fill}; stroke: var(--quiet)${row.estimate === null ? "; stroke-dasharray: 2 2" : ""}`,
+    style: `fill: ${fill}${thin ? "; opacity: 0.45" : ""}; stroke: var(--quiet)${row.estimate === null ? "; stroke-dasharray: 2 2" : ""}`,
   });
-  const number = row.estimate === null ? formatCount(row.devoiced) : String(Math.round(100 * row.estimate));
   const middle = { x: x + cellPx / 2, "text-anchor": "middle" };
   return [
     square,
-    svg("text", { ...middle, y: y + 40, style: "fill: var(--ink); font-size: 12px" }, number),
+    svg(
+      "text",
+      { ...middle, y: y + 40, style: `fill: var(--${thin ? "soft" : "ink"}); font-size: 12px` },
+      gridNumber(cell),
+    ),
     svg(
       "text",
       { ...middle, y: y + 51, style: "fill: var(--soft); font-size: 9px" },

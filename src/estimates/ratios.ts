@@ -37,9 +37,14 @@ export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
   const { contrast, level = 0.95, surroundings = "consonants" } = options;
   const { groups, shown, notes } = contrastGroups(cells, options);
   const rows: RatioRow[] = [];
-  const onesided = new Set<string>();
+  const found = new Map<string, { rows: number; of: number }>();
+  const meet = (phone: string, onesided: 0 | 1) => {
+    const { rows: before, of } = found.get(phone) ?? { rows: 0, of: 0 };
+    found.set(phone, { rows: before + onesided, of: of + 1 });
+  };
   for (const group of groups) {
-    for (const phone of group.onesided) onesided.add(phone);
+    for (const phone of group.onesided) meet(phone, 1);
+    for (const { phone } of group.pairs) meet(phone, 0);
     if (group.pairs.length === 0) continue;
     rows.push({
       by: Object.fromEntries(shown.map((dim) => [dim, group.label(dim)])),
@@ -53,7 +58,11 @@ export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
     });
   }
   if (contrast === "vowel-length") notes.push(...devoicedNote(cells, options));
-  if (onesided.size > 0) notes.push(onesidedCuts([...onesided].sort(), contrast));
+  const onesided = [...found]
+    .filter(([, { rows: without }]) => without > 0)
+    .map(([phone, counts]) => ({ phone, ...counts }))
+    .sort((a, b) => (a.phone < b.phone ? -1 : 1));
+  if (onesided.length > 0) notes.push(onesidedCuts(onesided, contrast));
   return { rows, notes };
 }
 

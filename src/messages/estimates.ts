@@ -65,10 +65,20 @@ export function leftOutDevoiced(devoiced: number, unknown: number): string {
   return unknown === 0 ? left : `${left} Of ${unknown} vowels nobody heard whether they are; they are kept.`;
 }
 
-/** Sounds that have only one side of the contrast in some cut. */
-export function onesidedCuts(phones: readonly string[], contrast: "vowel-length" | "gemination"): string {
+/** Sounds that have only one side of the contrast in some rows; `rows`: in how many, `of` how many that have the sound. */
+export function onesidedCuts(
+  phones: readonly { readonly phone: string; readonly rows: number; readonly of: number }[],
+  contrast: "vowel-length" | "gemination",
+): string {
   const both = contrast === "gemination" ? "single and geminate" : "short and long";
-  return `Left out where they do not occur both ${both}: ${phones.join(", ")}.`;
+  const always = phones.filter(({ rows, of }) => rows === of).map(({ phone }) => phone);
+  const partly = phones
+    .filter(({ rows, of }) => rows < of)
+    .map(({ phone, rows, of }) => `${phone} (left out of ${rows} of ${of} cuts, counted in the others)`);
+  return [
+    ...(always.length > 0 ? [`Left out, since they nowhere occur both ${both}: ${always.join(", ")}.`] : []),
+    ...(partly.length > 0 ? [`Not both ${both} in every cut: ${partly.join(", ")}.`] : []),
+  ].join(" ");
 }
 
 export function oneSpeakerRatio(): string {

@@ -1,10 +1,11 @@
 import { isEvidence } from "../../basis.ts";
 import type { Cells } from "../../estimates/cells.ts";
+import { clusteredRate } from "../../estimates/clusteredRate.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import { countsOf } from "../../estimates/rateContrasts.ts";
 import { rateDifference } from "../../estimates/rateDifference.ts";
 import { type RateGroup, rateGroups } from "../../estimates/rateGroups.ts";
-import { safeSpeakers } from "../../estimates/rateSafety.ts";
+import { rateWarnings, safeSpeakers } from "../../estimates/rateSafety.ts";
 import { devoicingRates } from "../../estimates/rates.ts";
 import { differenceMethod, fewSpeakers, oneSpeakerOnly } from "../../messages/estimates.ts";
 import {
@@ -92,10 +93,33 @@ function differenceOf(
     method: found === null ? "" : differenceMethod(found.method, speakers.length),
     reason: null,
     warnings: [
-      ...speakerDoubts(speakers.length),
+      ...(evidence ? sideDoubts(a, b, speakers.length, level) : []),
       ...(basis === "measured" ? [decisionShrinksDifferences()] : []),
     ],
   };
+}
+
+/** Doubts about the whole, and about either side alone where many speakers hide that few of them show it. */
+function sideDoubts(
+  first: ReturnType<typeof countsOf>,
+  second: ReturnType<typeof countsOf>,
+  speakers: number,
+  level: number,
+): string[] {
+  const whole = speakerDoubts(speakers);
+  if (whole.length > 0) return whole;
+  const doubts = [first, second].flatMap(({ marked, devoiced }) => {
+    const said = marked.map((count, k) => ({ count, hits: devoiced[k]! })).filter(({ count }) => count > 0);
+    if (said.length === 0) return [];
+    const counts = said.map(({ count }) => count);
+    const rate = clusteredRate(
+      counts,
+      said.map(({ hits }) => hits),
+      level,
+    );
+    return rateWarnings(rate.method, said.length, rate);
+  });
+  return [...new Set(doubts)];
 }
 
 export function speakerDoubts(speakers: number): string[] {

@@ -4,7 +4,8 @@ import { wilsonContinuityInterval, wilsonInterval } from "../../../src/statistic
 
 // 81/263 Wilson as printed by Newcombe R. G. (1998) Stat. Med. 17:857–872, Table I; 0/8 and 8/8 and the lows of 7/20
 // as printed in other references; 7/50 exact as printed in SciPy's documentation of binomtest; further digits worked
-// out from the closed formulas in exact arithmetic. Rows: k, n, Wilson, Wilson with continuity correction, exact.
+// out from the closed formulas in exact arithmetic: the low of 7/20, printed as .1812, is .18119184, so that a seventh
+// digit of 9, as some lists give it, is not what the formula says. Rows: k, n, Wilson, Wilson with continuity correction, exact.
 type Pair = readonly [number, number] | null;
 const table: readonly (readonly [number, number, Pair, Pair, Pair])[] = [
   [81, 263, [0.2552885, 0.3662096], [0.2535087, 0.3681762], [0.2527367, 0.3676219]],
