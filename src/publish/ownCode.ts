@@ -38,6 +38,18 @@ const dropUnused: Plugin = {
   },
 };
 
+/** The library's module for bundlers has no default export, unlike the one that Node loads. */
+const wavefileAsInNode: Plugin = {
+  name: "wavefile-as-in-node",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^wavefile$/ }, () => ({ path: "wavefile", namespace: "as-in-node" }));
+    onLoad({ filter: /.*/, namespace: "as-in-node" }, () => ({
+      contents: 'import * as all from "wavefile/index.js"; export default all;',
+      resolveDir: ownFolder,
+    }));
+  },
+};
+
 /** Gives each entry, by its name, as virtual module. */
 function entries(sources: ReadonlyMap<string, string>): Plugin {
   return {
@@ -112,9 +124,7 @@ export async function bundleOwnCode({ root, cache, version, notebook }: OwnCodeO
     legalComments: "inline",
     charset: "utf8",
     define: { "process.env.NODE_ENV": '"production"' },
-    // Its module for bundlers has no default export, unlike the one that Node loads.
-    alias: { wavefile: "wavefile/dist/wavefile.js" },
     logLevel: "silent",
-    plugins: [entries(sources), dropUnused],
+    plugins: [entries(sources), wavefileAsInNode, dropUnused],
   });
 }
