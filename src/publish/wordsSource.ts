@@ -84,9 +84,11 @@ async function audioOf(list: string): Promise<WordAudio> {
   return { audio: Object.fromEntries(audio), silent: datasets.flatMap(({ silent }) => silent ?? []) };
 }
 
-/** Clips that can be heard in the site: others would only name people's recordings. */
-const audible = <T extends UtteranceName>(clips: readonly T[], { audio }: WordAudio): T[] =>
-  clips.filter((clip) => audio[recordingName(clip)] !== undefined).slice(0, clipsOfWord);
+/** The places where a word is heard: those in the site first, others for readers whose own machine has the recordings. */
+function placesToHear<T extends UtteranceName>(clips: readonly T[], { audio }: WordAudio): T[] {
+  const inSite = (clip: T) => audio[recordingName(clip)] !== undefined;
+  return [...clips.filter(inSite), ...clips.filter((clip) => !inSite(clip))].slice(0, clipsOfWord);
+}
 
 /** Writes what the pages of drill words and of single words load: `words.json` and `look-up.json`; nothing for no words. */
 export async function writeWordsSource(
@@ -104,7 +106,7 @@ function wordsData(
   heard: WordAudio,
   sources: Pick<WordsData, "citations" | "software">,
 ): WordsData {
-  const shown = listing.words.map((word) => ({ ...word, clips: audible(word.clips, heard) }));
+  const shown = listing.words.map((word) => ({ ...word, clips: placesToHear(word.clips, heard) }));
   const packed = packWords({ ...listing, words: shown }, devoicing, lengths);
   return { ...packed, ...neededOf(shown, heard), ...sources };
 }
@@ -113,7 +115,7 @@ function wordsData(
 export function lookUpData({ devoicing, said }: DrillWords, heard: WordAudio): LookUpData {
   const table = packDevoicing(devoicing);
   const size = (content: unknown) => Buffer.byteLength(JSON.stringify(content));
-  const words = said.map((word) => ({ ...word, clips: audible(word.clips, heard) }));
+  const words = said.map((word) => ({ ...word, clips: placesToHear(word.clips, heard) }));
   let left = mostLookUpBytes - size(table) - size(heard.silent);
   const kept: SaidWord[] = [];
   for (const word of words) {
@@ -130,5 +132,5 @@ function neededOf(
   { audio, silent }: WordAudio,
 ): WordAudio {
   const names = new Set(words.flatMap(({ clips }) => clips.map(recordingName)));
-  return { audio: Object.fromEntries([...names].map((name) => [name, audio[name]!])), silent };
+  return { audio: Object.fromEntries(Object.entries(audio).filter(([name]) => names.has(name))), silent };
 }

@@ -46,7 +46,8 @@ export async function loadListen(files: ListenFiles): Promise<ListenCorpus> {
   return { table: await readListen(bytes), utterances, datasets, sets: setsOf(cards), local, home, all };
 }
 
-function localServer(): LocalServer | null {
+/** What the reader's own machine serves beside the page; null where the page is served as plain files. */
+export function localServer(): LocalServer | null {
   const meta = document.querySelector<HTMLMetaElement>('meta[name="morascope-local"]');
   return meta === null ? null : { datasets: JSON.parse(meta.content) as string[] };
 }

@@ -48,7 +48,7 @@ function lookUpChoices({ isSaid }: LookUpCorpus): Choices {
 export function lookUpPage(corpus: LookUpCorpus | null): HTMLElement {
   if (corpus === null) return element("p", {}, interfaceText().words.noWords);
   const choices = lookUpChoices(corpus);
-  const hearing = new Hearing(corpus.audio);
+  const hearing = new Hearing(corpus.addressOf);
   const answer = element("div", { class: "looked-up" });
   const follow = () => {
     const start = performance.now();

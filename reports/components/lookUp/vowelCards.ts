@@ -61,7 +61,7 @@ function vowelCard(sound: Sound, vowel: WordVowel, corpus: LookUpCorpus, hearing
     element("h4", {}, text.nearest),
     near.length === 0
       ? element("p", { class: "none" }, text.noNearest)
-      : element("ul", { class: "near" }, ...near.map((one) => nearItem(one, vowel.mora, corpus, hearing))),
+      : element("ul", { class: "near" }, ...near.map((one) => nearItem(one, vowel.mora, hearing))),
   );
 }
 
@@ -123,10 +123,9 @@ function accentLine(kana: string, vowel: WordVowel, { devoicing }: LookUpCorpus)
   );
 }
 
-function nearItem(one: Attested, own: number, { audio }: LookUpCorpus, hearing: Hearing): HTMLElement {
+function nearItem(one: Attested, own: number, hearing: Hearing): HTMLElement {
   const text = interfaceText().lookUp;
   const { surface, kana, mora, likeness, tokens, devoiced, speakers, clips } = one;
-  const heard = clips.filter(({ dataset, utterance }) => audio[`${dataset}/${utterance}`] !== undefined);
   const markOf = (clip: Attested["clips"][number]) =>
     clip.devoiced.includes(mora) ? true : clip.voiced.includes(mora) ? false : null;
   return element(
@@ -138,14 +137,12 @@ function nearItem(one: Attested, own: number, { audio }: LookUpCorpus, hearing: 
       { class: "remarks" },
       `${text.likeness[likeness]}; ${text.attested(devoiced, tokens, speakers)}`,
     ),
-    heard.length === 0
-      ? null
-      : element(
-          "span",
-          { class: "hearing" },
-          ...heard.map((clip, at) =>
-            hearing.button(clip, kana, markOf(clip), `near-${own}-${kana}-${mora}-${at}`),
-          ),
-        ),
+    element(
+      "span",
+      { class: "hearing" },
+      ...clips.map((clip, at) =>
+        hearing.button(clip, kana, markOf(clip), `near-${own}-${kana}-${mora}-${at}`),
+      ),
+    ),
   );
 }

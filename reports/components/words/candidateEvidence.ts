@@ -13,7 +13,9 @@ export function evidenceRows(candidate: OpenCandidate, table: DevoicingTable): H
   const text = interfaceText().words;
   const rows = [
     ...candidate.chances.map((chance, at) => chanceRow(vowelOf(candidate, at), chance, table)),
-    ...candidate.ratios.map(ratioRow),
+    ...candidate.ratios.map((ratio, at) =>
+      ratioRow(ratio, candidate.target === "gemination" || at === 1 ? "doubled" : "long"),
+    ),
   ];
   return rows.length > 0 ? rows : [element("p", { class: "no-evidence" }, text.noEvidence)];
 }
@@ -33,11 +35,14 @@ function chanceRow(vowel: string, chance: Chance, table: DevoicingTable): HTMLEl
   return row(evidencePicture({ at: estimate, low, high }, shareTicks, said), said, behind);
 }
 
-function ratioRow({ phone, estimate, low, high, tokens, speakers, bound }: LengthRatio): HTMLElement {
+function ratioRow(
+  { phone, estimate, low, high, tokens, speakers, bound }: LengthRatio,
+  kind: "long" | "doubled",
+): HTMLElement {
   const text = interfaceText().words;
-  const sound = phone === "all" ? text.anySound : `[${ipaOf(phone)}]`;
+  const sound = phone === "all" ? text.anySound[kind] : `[${ipaOf(phone)}]`;
   const show = (ratio: number) => ratio.toFixed(2);
-  const said = text.ratio(sound, show(estimate), show(low), show(high), bound !== null);
+  const said = text.ratio[kind](sound, show(estimate), text.between(show(low), show(high)), bound !== null);
   const mark = { at: ratioPlace(estimate), low: ratioPlace(low), high: ratioPlace(high) };
   return row(evidencePicture(mark, ratioTicks, said), said, text.behindRatio(tokens, speakers));
 }

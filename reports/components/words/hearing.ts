@@ -2,26 +2,31 @@ import type { Clip } from "../../../src/findings/words/describe.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { element } from "../element.ts";
 import { fetchRecording, type HeardRecording, Player } from "../listen/player.ts";
+import type { AddressOf } from "./heardWhere.ts";
 
 /** Speech around a word is kept short, so that the word is heard alone. */
 const marginMs = 40;
 
 /** One voice at a time; recordings are fetched when they are first heard. */
 export class Hearing {
-  readonly #audio: Readonly<Record<string, string>>;
+  readonly #addressOf: AddressOf;
   readonly #recordings = new Map<string, Promise<HeardRecording>>();
   #button: HTMLButtonElement | null = null;
   readonly #player = new Player((playing) => {
     if (playing === null) this.#release();
   });
 
-  /** `audio`: addresses within the site, by `dataset/utterance`. */
-  constructor(audio: Readonly<Record<string, string>>) {
-    this.#audio = audio;
+  constructor(addressOf: AddressOf) {
+    this.#addressOf = addressOf;
   }
 
-  /** A button that plays one clip; `mark`: whether the vowel in question is whispered in it. */
-  button(clip: Omit<Clip, "devoiced">, name: string, mark: boolean | null, key: string): HTMLElement {
+  /**
+   * A button that plays one clip; `mark`: whether the vowel in question is whispered in it. Null where the recording
+   * cannot be heard.
+   */
+  button(clip: Omit<Clip, "devoiced">, name: string, mark: boolean | null, key: string): HTMLElement | null {
+    const address = this.#addressOf(clip);
+    if (address === null) return null;
     const text = interfaceText().words;
     const kind = mark === null ? "unknown" : mark ? "devoiced" : "voiced";
     const said = text.playAs[kind];
@@ -32,11 +37,11 @@ export class Hearing {
       element("span", { "aria-hidden": "true" }, "▶"),
       element("span", { class: "mark", "aria-hidden": "true" }),
     );
-    button.addEventListener("click", () => this.#toggle(button, clip));
+    button.addEventListener("click", () => this.#toggle(button, clip, address));
     return button;
   }
 
-  async #toggle(button: HTMLButtonElement, clip: Omit<Clip, "devoiced">): Promise<void> {
+  async #toggle(button: HTMLButtonElement, clip: Omit<Clip, "devoiced">, address: string): Promise<void> {
     const own = this.#button === button;
     this.#player.stop();
     this.#release();
@@ -44,7 +49,7 @@ export class Hearing {
     this.#button = button;
     button.classList.add("playing");
     try {
-      const recording = await this.#recordingOf(this.#audio[`${clip.dataset}/${clip.utterance}`]!);
+      const recording = await this.#recordingOf(address);
       if (this.#button !== button) return;
       this.#player.recording = recording;
       this.#button = button;

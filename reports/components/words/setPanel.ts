@@ -33,10 +33,11 @@ export function setPanel(picks: Picks, shown: () => readonly OpenCandidate[]): H
     event.preventDefault();
     choose(0);
   };
-  return element(
+  // On narrow screens the list must not lie far below.
+  const roomy = matchMedia("(min-width: 64rem)").matches;
+  const form = element(
     "form",
-    { class: "set-panel", "aria-label": text.setHeading, submit },
-    element("h2", {}, text.setHeading),
+    { "aria-label": text.setHeading, submit },
     element("p", {}, text.setAbout),
     element(
       "div",
@@ -47,5 +48,11 @@ export function setPanel(picks: Picks, shown: () => readonly OpenCandidate[]): H
       element("button", { type: "button", class: "tool", click: () => choose(1) }, text.another),
     ),
     status,
+  );
+  return element(
+    "details",
+    { class: "set-panel", open: roomy },
+    element("summary", {}, element("h2", {}, text.setHeading)),
+    form,
   );
 }

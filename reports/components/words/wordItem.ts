@@ -1,4 +1,4 @@
-import type { OpenCandidate } from "../../../src/findings/words/openListing.ts";
+import type { OpenCandidate, OpenWord } from "../../../src/findings/words/openListing.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { element } from "../element.ts";
 import { evidenceRows, remarksOf } from "./candidateEvidence.ts";
@@ -18,11 +18,12 @@ export function wordItem(
 ): HTMLElement {
   const text = interfaceText().words;
   const { words, focus, target, neighbour, id } = candidate;
-  const clips = words.flatMap((word) =>
-    word.clips.map((clip, at) =>
-      hearing.button(clip, word.kana, clip.devoiced, `hear-${id}-${word.kana}-${at}`),
-    ),
-  );
+  // What is whispered matters where a vowel is in question, not where a length is.
+  const about = candidate.chances.length > 0;
+  const heard = ({ kana, clips }: OpenWord) =>
+    clips.map((clip, at) =>
+      hearing.button(clip, kana, about ? clip.devoiced : null, `hear-${id}-${kana}-${at}`),
+    );
   return element(
     "div",
     { class: "word-item", "data-id": id },
@@ -30,7 +31,7 @@ export function wordItem(
     element(
       "div",
       { class: "words" },
-      ...words.map((word, at) => wordBlock(word, focus[at] ?? null, target)),
+      ...words.map((word, at) => wordBlock(word, focus[at] ?? null, target, heard(word))),
       neighbour === null
         ? null
         : element(
@@ -48,7 +49,6 @@ export function wordItem(
       ...evidenceRows(candidate, devoicing),
       element("p", { class: "remarks" }, remarksOf(candidate).join(" · ")),
     ),
-    clips.length === 0 ? null : element("div", { class: "hearing" }, ...clips),
   );
 }
 

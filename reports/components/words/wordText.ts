@@ -20,7 +20,12 @@ export function kanaSpans(
 }
 
 /** A word with its spelling, romanisation, IPA, and what is known of it. */
-export function wordBlock(word: OpenWord, focus: number | null, target: Target): HTMLElement {
+export function wordBlock(
+  word: OpenWord,
+  focus: number | null,
+  target: Target,
+  heard: readonly (HTMLElement | null)[],
+): HTMLElement {
   const text = interfaceText().words;
   const { surface, kana, romaji, ipa, gloss, level, accents, homophones } = word;
   const marked = target === "moraic-nasal" && word.sound[focus ?? -1] !== "ン" ? null : focus;
@@ -42,5 +47,6 @@ export function wordBlock(word: OpenWord, focus: number | null, target: Target):
     homophones.length === 0
       ? null
       : element("span", { class: "homophones", lang: "ja" }, homophones.slice(0, 3).join("・")),
+    heard.some((button) => button !== null) ? element("span", { class: "hearing" }, ...heard) : null,
   );
 }

@@ -18,7 +18,7 @@ export function wordsPage(corpus: WordsCorpus | null): HTMLElement {
   if (corpus === null || corpus.candidates.length === 0) return element("p", {}, text.noWords);
   const choices = wordsChoices(corpus);
   const picks = new Picks(choices, corpus);
-  const hearing = new Hearing(corpus.audio);
+  const hearing = new Hearing(corpus.addressOf);
   const list = new ChunkedList<OpenCandidate>(text.list, (one) => wordItem(one, corpus, picks, hearing));
   const about = element("p", { class: "target-about" });
   const status = element("p", { class: "filter-status", role: "status" });
