@@ -5,6 +5,7 @@ import {
   fewSpeakers,
   oneSpeakerOnly,
   oneSpeakerRate,
+  rateNearEdge,
   unevenSpeakers,
 } from "../messages/estimates.ts";
 import { assumedCorrelation, type RateMethod } from "./clusteredRate.ts";
@@ -27,6 +28,18 @@ export function rateMethod(method: RateMethod, speakers: number): string {
   return method === "clustered"
     ? clusteredRateMethod(speakers)
     : allOrNoneMethod(speakers, assumedCorrelation);
+}
+
+/** Rates below it, or above its complement, are near an edge. */
+const nearEdge = 0.05;
+
+/**
+ * What to say of a clustered interval that is safe where speakers differ moderately, but that the same corpus could not
+ * tell from one where they differ much and the interval falls short: see the limit below.
+ */
+export function edgeNotice(method: RateMethod, estimate: number, warnings: readonly string[]): string[] {
+  const near = Math.min(estimate, 1 - estimate) < nearEdge;
+  return method !== "one-speaker" && warnings.length === 0 && near ? [rateNearEdge()] : [];
 }
 
 /**

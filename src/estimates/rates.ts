@@ -6,7 +6,7 @@ import { type CorrectedRate, correctedRate, type DecisionAccuracy } from "./corr
 import type { Cut, Dim } from "./dimensions.ts";
 import type { Filter } from "./filter.ts";
 import { type RateGroup, rateGroups } from "./rateGroups.ts";
-import { rateMethod, rateWarnings } from "./rateSafety.ts";
+import { edgeNotice, rateMethod, rateWarnings } from "./rateSafety.ts";
 import type { CrossedInterval } from "./words.ts";
 
 export interface RateRow {
@@ -87,7 +87,7 @@ function rateRow(group: RateGroup, level: number, accuracy: DecisionAccuracy | u
     corrected: accuracy && basis === "measured" ? correctedRate(rate, accuracy, level) : null,
     scope: method === "one-speaker" ? "one speaker" : "speakers",
     safe: warnings.length === 0,
-    warnings,
+    warnings: [...warnings, ...edgeNotice(method, estimate, warnings)],
   };
 }
 

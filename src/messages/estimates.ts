@@ -51,6 +51,11 @@ export function unevenSpeakers(): string {
   return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (91 to 95 % instead of 95 % of the time in simulations, less in unlucky corpora).";
 }
 
+/** Beside an interval that raises no other doubt. */
+export function rateNearEdge(): string {
+  return "The rate is near 0 or 100 %. Should speakers differ far more than these do, such an interval holds the truth less often than it says (71 to 90 % of the time in simulations, instead of 95 %).";
+}
+
 export function cutByLength(): string {
   return `"length" cannot be a cut of a length ratio: long and short are the two sides that it compares. Cut by another column, for example phone.`;
 }
