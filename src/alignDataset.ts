@@ -11,7 +11,7 @@ import { alignmentNote, littleToLearnFrom, recordingTooShortFor, textDiffers } f
 import { codeOf } from "./shards/codeOf.ts";
 import type { Fitting, OrderOf } from "./shards/orders.ts";
 import { type AlignPart, requirePart } from "./shards/parts.ts";
-import { recordingProblem } from "./shards/shardRows.ts";
+import { recordingProblem, setAside } from "./shards/shardRows.ts";
 import { alignedSetCard } from "./shards/timedSets.ts";
 import type { ShardWork } from "./shardWork.ts";
 import { type Normalisation, normalisationFrom } from "./signals/normalise.ts";
@@ -62,15 +62,20 @@ export async function alignDataset(
 
   const keys = new Map<number, string>();
   const matches: Match[] = [];
-  for await (const { shard, order, part } of work.map(
+  for await (const { shard, order, part, failed } of work.map(
     `Aligning ${id}`,
     listened.length,
     shards.filter((shard) => listenedIn(shard).length > 0),
     async (shard) => {
       const order = alignOrder(shard, model, normalisations, work);
-      return { shard, order, part: await work.orders.part<AlignPart>(order), utterances: order.at.length };
+      const done = await work.orders.attempt(() => work.orders.part<AlignPart>(order));
+      return { shard, order, ...done, utterances: order.at.length };
     },
   )) {
+    if (part === null) {
+      problems.push(...setAside(shard, "Aligning", failed));
+      continue;
+    }
     keys.set(shard.index, order.key);
     for (const [place, alignment] of part) {
       if (alignment === null)

@@ -8,7 +8,7 @@ import { codeOf } from "./shards/codeOf.ts";
 import { hearKey } from "./shards/hearShard.ts";
 import type { RecordingRef } from "./shards/orders.ts";
 import { type HearPart, requirePart, soundKey } from "./shards/parts.ts";
-import { recordingProblem } from "./shards/shardRows.ts";
+import { recordingProblem, setAside } from "./shards/shardRows.ts";
 import type { ShardWork } from "./shardWork.ts";
 import type { Moments } from "./signals/normalise.ts";
 import { FileStamps, hashBytes } from "./storage/fileStamps.ts";
@@ -45,14 +45,20 @@ export async function hearDataset(
   const problems: Problem[] = [];
   const total = dataset.utterances.length;
   const task = `Listening to ${dataset.card.id}`;
-  for await (const { shard, part } of work.map(task, total, shards, (one) =>
-    hearOne(dataset, one, aligning, stamps, work),
-  )) {
-    for (const [place, found] of part.entries()) {
+  for await (const { read, found, failed } of work.map(task, total, shards, async (one) => {
+    const done = await orders.attempt(() => hearOne(dataset, one, aligning, stamps, work));
+    return { read: one, found: done.part, failed: done.failed, utterances: one.utterances.length };
+  })) {
+    if (found === null) {
+      problems.push(...setAside(read, "Listening", failed));
+      continue;
+    }
+    const { shard, part } = found;
+    for (const [place, one] of part.entries()) {
       const utterance = shard.utterances[place]!;
-      if (found?.moments) addMoments(moments, utterance.speaker, found.moments);
-      if (found?.refusal && shard.recordings[place]!.features)
-        problems.push(recordingProblem(utterance, found.refusal, true));
+      if (one?.moments) addMoments(moments, utterance.speaker, one.moments);
+      if (one?.refusal && shard.recordings[place]!.features)
+        problems.push(recordingProblem(utterance, one.refusal, true));
     }
     heard.push(shard);
   }
@@ -66,7 +72,7 @@ async function hearOne(
   aligning: boolean,
   stamps: FileStamps,
   { orders, unpacked }: ShardWork,
-): Promise<{ shard: HeardShard; part: HearPart; utterances: number }> {
+): Promise<{ shard: HeardShard; part: HearPart }> {
   const code = codeOf("hear");
   const wanted = shard.utterances.map((_, place) =>
     recordingAt(dataset, shard, place, aligning, unpacked, stamps),
@@ -86,11 +92,7 @@ async function hearOne(
   }
   orders.use(soundKey(orders.use(key)));
   const durationsMs = part.map((one) => (one === null || one.refusal !== null ? null : one.durationMs));
-  return {
-    shard: { ...shard, hear: key, recordings, durationsMs },
-    part,
-    utterances: shard.utterances.length,
-  };
+  return { shard: { ...shard, hear: key, recordings, durationsMs }, part };
 }
 
 function recordingAt(

@@ -64,15 +64,16 @@ function copyOf({ mean, scale }: Normalisation): {
   return { mean: Float64Array.from(mean), scale: Float64Array.from(scale) };
 }
 
-function adaptSeed({ key, normalisations, work }: Course, sample: readonly Listened[]): Promise<string> {
+function adaptSeed({ id, key, normalisations, work }: Course, sample: readonly Listened[]): Promise<string> {
   const { orders } = work;
-  return orders.part<string>({
+  const order = {
     kind: "adapt",
     cache: orders.cache.folder,
     key: contentKey("adapted", key),
     corpus: corpusOf(sample),
     normalisations,
-  });
+  } as const;
+  return orders.must<string>(order, `The sounds of ${id}`);
 }
 
 /** Questions of one training: survey, first guess, four passes, closures. */
@@ -108,7 +109,7 @@ async function train(course: Course, sample: readonly Listened[]): Promise<Acous
 }
 
 async function ask(
-  { normalisations, work }: Course,
+  { id, normalisations, work }: Course,
   question: string,
   index: number,
   part: readonly Listened[],
@@ -118,14 +119,15 @@ async function ask(
   const key = contentKey("answer", question, String(index));
   scratch.push(key);
   const speakers = new Set(part.map(({ speaker }) => speaker));
-  return orders.part<TrainingAnswer>({
+  const order = {
     kind: "train",
     cache: orders.cache.folder,
     key,
     question,
     corpus: corpusOf(part),
     normalisations: normalisations.filter(([speaker]) => speakers.has(speaker)),
-  });
+  } as const;
+  return orders.must<TrainingAnswer>(order, `The sounds of ${id}`);
 }
 
 /** Speech in one part of the sample: ten parts at most, since the sample is half an hour. */

@@ -25,14 +25,15 @@ export async function* measureRecordings(
   shards: readonly HeardShard[],
   aligned: AlignedDataset | null,
   work: ShardWork,
-): AsyncGenerator<{ shard: HeardShard; part: MeasurePart }> {
+): AsyncGenerator<{ shard: HeardShard; part: MeasurePart | null; failed: string }> {
   const { id } = dataset.card;
   const { orders } = work;
   const speakers = await learnVoices(id, shards, aligned, work);
   yield* work.map(`Measuring ${id}`, dataset.utterances.length, shards, async (shard) => {
     const order = measureOrder(shard, aligned, speakers, work);
     if (!orders.cache.has(order.key)) unpackMembers(dataset, shard.recordings, work.unpacked);
-    return { shard, part: await orders.part<MeasurePart>(order), utterances: shard.utterances.length };
+    const { part, failed } = await orders.attempt(() => orders.part<MeasurePart>(order));
+    return { shard, part, failed, utterances: shard.utterances.length };
   });
 }
 
@@ -66,11 +67,11 @@ async function learnVoices(
   });
   const total = chosen.reduce((sum, { order }) => sum + order.at.length, 0);
   const task = `Learning voices of ${id}`;
-  for await (const { shard, order } of work.map(task, total, chosen, async ({ shard, order }) => {
-    await orders.ensure(order);
-    return { shard, order, utterances: order.at.length };
+  for await (const { shard, order, learnt } of work.map(task, total, chosen, async ({ shard, order }) => {
+    const { part } = await orders.attempt(async () => orders.ensure(order).then(() => order));
+    return { shard, order, learnt: part !== null, utterances: order.at.length };
   }))
-    for (const place of order.at) {
+    for (const place of learnt ? order.at : []) {
       const { sources } = samples.get(shard.utterances[place]!.speaker)!;
       if (sources.at(-1)?.voices === order.key) sources.at(-1)!.at.push(place);
       else sources.push({ voices: order.key, at: [place] });
@@ -81,7 +82,9 @@ async function learnVoices(
     task,
     batches.length,
     batches,
-    async (batch) => ({ part: await orders.part<LearnPart>(learnOrder(batch, work)) }),
+    async (batch) => ({
+      part: await orders.must<LearnPart>(learnOrder(batch, work), `The voices of ${id}`),
+    }),
     "groups of speakers",
   ))
     for (const [speaker, reference] of part) speakers.set(speaker, reference);

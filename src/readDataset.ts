@@ -7,7 +7,7 @@ import { phonesOf, type ReadShard, readShard, shardKey, type TextReader } from "
 import { cutShards, type Shard } from "./shards/cutShards.ts";
 import type { MeasurePart } from "./shards/parts.ts";
 import { withRepairs } from "./shards/performOrder.ts";
-import { ShardRows } from "./shards/shardRows.ts";
+import { ShardRows, setAside } from "./shards/shardRows.ts";
 import { labelledSets } from "./shards/timedSets.ts";
 import type { ShardWork } from "./shardWork.ts";
 import type { TableRows } from "./storage/resultsWriter.ts";
@@ -38,11 +38,10 @@ export async function readDataset(
   { append, reader, shardSize }: ReadDatasetOptions,
 ): Promise<ReadDataset> {
   const shards = cutShards(dataset.utterances, shardSize);
-  let appended = 0;
+  const appended = new Set<number>();
   const appendOnce = ({ index }: Shard, part: MeasurePart) => {
-    if (index < appended) return;
-    append(part);
-    appended++;
+    if (!appended.has(index)) append(part);
+    appended.add(index);
   };
   const heard = dataset.utterances.some(({ audio }) => audio !== null);
   return withRepairs(() =>
@@ -126,10 +125,10 @@ async function readWithRecordings(
     ...(aligned?.problems ?? []),
   ];
   let phones = read.reduce((sum, shard) => sum + shard.phones, 0);
-  for await (const { shard, part } of measureRecordings(dataset, heard.shards, aligned, work)) {
-    append(shard, part);
-    problems.push(...part.problems);
-    phones += part.phones;
+  for await (const { shard, part, failed } of measureRecordings(dataset, heard.shards, aligned, work)) {
+    if (part !== null) append(shard, part);
+    problems.push(...(part?.problems ?? setAside(shard, "Measuring", failed)));
+    phones += part?.phones ?? 0;
   }
   const made = aligned?.labelSet ?? null;
   return {

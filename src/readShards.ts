@@ -2,6 +2,7 @@ import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
 import type { Interval } from "./alignment/interval.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { LabelSetCard, Problem } from "./datasets/types.ts";
+import { UserError } from "./messages/userError.ts";
 import type { TextReading } from "./phonology/readingTypes.ts";
 import { type LoadReader, type ReadResult, readOne, wantsText } from "./readUtterances.ts";
 import { type CodeKind, codeOf } from "./shards/codeOf.ts";
@@ -51,9 +52,19 @@ export function shardKey(
   reader: TextReader,
   kind: CodeKind,
 ): string {
-  const labels = utterances.flatMap((one) => one.labels.map(({ path }) => dataset.tree.read(path)));
+  const labels = utterances.flatMap((one) => one.labels.map(({ path }) => bytesOf(dataset, path)));
   const facts = dataset.card.labelSets.map(factsOf);
   return contentKey(kind, codeOf(kind), reader.key, JSON.stringify([facts, utterances]), ...labels);
+}
+
+/** A label file's content; a file that has gone is told of when it is read as labels. */
+function bytesOf({ tree }: OpenDataset, path: string): Uint8Array | string {
+  try {
+    return tree.read(path);
+  } catch (error) {
+    if (error instanceof UserError) return "unreadable";
+    throw error;
+  }
 }
 
 /** Reads a shard's texts and labels, or finds them read. */

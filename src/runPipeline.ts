@@ -1,7 +1,6 @@
-import { basename, isAbsolute, join, relative, resolve } from "node:path";
+import { basename, isAbsolute, relative, resolve } from "node:path";
 import { chooseDrillWords } from "./chooseDrillWords.ts";
-import { openDataset } from "./datasets/openDataset.ts";
-import type { DatasetCard, Problem } from "./datasets/types.ts";
+import type { DatasetCard } from "./datasets/types.ts";
 import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
 import { storedExplanations } from "./estimates/explain/storedExplanations.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
@@ -9,23 +8,18 @@ import { findDevoicingError } from "./findDevoicingError.ts";
 import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
 import { judgeResults } from "./judgeResults.ts";
+import { measureDatasets } from "./measureDatasets.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
-import { interrupted } from "./messages/shards.ts";
 import { UserError } from "./messages/userError.ts";
 import { countExcluded, problemTable } from "./problemTable.ts";
 import type { OnProgress } from "./progress.ts";
 import { buildSite } from "./publish/buildSite.ts";
 import { datapackage } from "./publish/datapackage.ts";
-import { readDataset } from "./readDataset.ts";
-import { TextReader } from "./readShards.ts";
 import type { LoadReader } from "./readUtterances.ts";
-import { defaultShardSize } from "./shards/cutShards.ts";
 import { Orders } from "./shards/performOrder.ts";
-import { runOrder, stoppedExit } from "./shards/runOrder.ts";
-import { scratchBytes, startPool } from "./shards/startPool.ts";
-import { ShardWork } from "./shardWork.ts";
+import { startRunner } from "./startRunner.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
 import { rememberFolders } from "./storage/datasetFolders.ts";
 import { loadCells } from "./storage/loadCells.ts";
@@ -35,7 +29,6 @@ import { readCorrections } from "./storage/readCorrections.ts";
 import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type TableRows, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
-import { type OrderRunner, ownProcess } from "./workers/orderRunner.ts";
 
 export interface DatasetSource {
   readonly folder: string;
@@ -67,9 +60,22 @@ export interface RunOptions {
   readonly shardSize?: number;
   /** Threads that do the shards' work; this process does it itself when 1. Results do not depend on it. */
   readonly workers?: number;
+  /** Workers on other machines, reached over Redis, in place of threads. */
+  readonly queue?: QueueOptions;
+  /** Told of what a person should know while the run goes on, e.g. that no worker is there. */
+  readonly onNote?: (note: string) => void;
   /** Stops the run once the work in hand is done and kept. */
   readonly signal?: AbortSignal;
   readonly onProgress: OnProgress;
+}
+
+export interface QueueOptions {
+  readonly url: string;
+  /** Shards in hand at once, over all machines. */
+  readonly inHand: number;
+  /** Times that a shard is tried, and the wait before the second try, doubled for each further one. */
+  readonly attempts: number;
+  readonly backoffMs: number;
 }
 
 /** What `run.json` holds. */
@@ -98,9 +104,7 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
       throw new UserError(messages.outInsideDataset(options.out, folder));
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
-    const { workers = 1 } = options;
-    const scratch = join(results.work, "decoded");
-    const runner = workers > 1 ? startPool(workers, scratch) : inThisProcess(options, scratch);
+    const runner = await startRunner(options, results.work);
     const orders = new Orders(results.cache, runner);
     const measured = await measure(options, results, orders).finally(() => runner.close());
     const record = await conclude(options, results, measured);
@@ -122,55 +126,16 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
   }
 }
 
-/** Why the run should stop, if so. */
-function stopped({ signal }: RunOptions): Error | null {
-  return signal?.aborted === true ? new UserError(interrupted(), stoppedExit) : null;
-}
-
-function inThisProcess(options: RunOptions, scratch: string): OrderRunner {
-  const pause = async () => {
-    await new Promise(setImmediate);
-    const reason = stopped(options);
-    if (reason !== null) throw reason;
-  };
-  return ownProcess((order) =>
-    runOrder(order, { roots: null, pause, scratch: { folder: scratch, bytes: scratchBytes } }),
-  );
-}
-
 async function measure(options: RunOptions, results: ResultsFolder, orders: Orders): Promise<RunRecord> {
   const files = options.corrections ?? [];
   const corrections = new Corrections(readCorrections(files));
   const writer = await ResultsWriter.open(results, options.memoryLimitMb);
-  const cards: DatasetCard[] = [];
-  const problems: Problem[] = [];
-  const folderOf = new Map<string, string>();
-  const reader = new TextReader(options.loadReader, options.readerKey ?? "");
-  let phones = 0;
   try {
-    for (const source of options.datasets) {
-      const dataset = await openDataset(source.folder, source.card === null ? {} : { card: source.card });
-      try {
-        const { id } = dataset.card;
-        const earlier = folderOf.get(id);
-        if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
-        folderOf.set(id, source.folder);
-        const { seed, onProgress, shardSize = defaultShardSize } = options;
-        const unpacked = join(results.work, "unpacked");
-        const work = new ShardWork(orders, { unpacked, seed, onProgress, stop: () => stopped(options) });
-        const append = (rows: TableRows) => writer.appendRows(rows);
-        const read = await readDataset(dataset, work, { append, reader, shardSize });
-        cards.push(read.card);
-        problems.push(...dataset.problems, ...read.problems);
-        phones += read.phones;
-      } finally {
-        dataset.tree.close();
-      }
-    }
-    if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
+    const append = (rows: TableRows) => writer.appendRows(rows);
+    const { cards, phones, ...read } = await measureDatasets(options, orders, results.work, append);
     options.onProgress({ task: "Writing tables", done: 0, total: 1, unit: "step" });
     const counts = await writer.finish(corrections);
-    problems.push(...corrections.problems(cards.map(({ id }) => id)));
+    const problems = [...read.problems, ...corrections.problems(cards.map(({ id }) => id))];
     options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
     await writeFileAtomic(results.path("problems"), problemTable(problems));
     return {

@@ -32,6 +32,12 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import("./run.ts")).registerRun,
   },
   {
+    name: "worker",
+    takes: "[options]",
+    summary: "do the work of runs on other machines",
+    load: async () => (await import("./worker.ts")).registerWorker,
+  },
+  {
     name: "phones",
     takes: "[options]",
     summary: "list the phones and classes that labels and filters use",

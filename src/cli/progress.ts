@@ -8,11 +8,13 @@ const logEveryMs = 5000;
 /** One line with a bar, count and time left; in a log file a plain line every few seconds. */
 export function progressLine(stream: Writable & { isTTY?: boolean }): {
   onProgress: OnProgress;
+  /** Puts a line of its own above the progress. */
+  note: (text: string) => void;
   stop: () => void;
 } {
   const bar = new cliProgress.SingleBar({
     stream: stream as NodeJS.WriteStream,
-    format: "{task} {bar} {percentage} % · {value} of {total} {unit} · {left}",
+    format: "{task} {bar} {percentage} % · {value} of {total} {unit} · {rate}{left}",
     barCompleteChar: "█",
     barIncompleteChar: "░",
     barsize: 24,
@@ -40,12 +42,29 @@ export function progressLine(stream: Writable & { isTTY?: boolean }): {
       } else bar.setTotal(progress.total);
       bar.update(progress.done, payload(progress, startedAt));
     },
+    note: (text) => {
+      finish();
+      stream.write(`${text}\n`);
+    },
     stop: finish,
   };
 }
 
 function payload({ task, done, total, unit }: Progress, startedAt: number): Record<string, string> {
-  return { task: task.padEnd(24), unit, left: timeLeft(done, total, (performance.now() - startedAt) / 1000) };
+  const elapsedSec = (performance.now() - startedAt) / 1000;
+  return {
+    task: task.padEnd(24),
+    unit,
+    rate: rate(done, elapsedSec),
+    left: timeLeft(done, total, elapsedSec),
+  };
+}
+
+/** How much is done a second, from what was done so far; nothing to say before a second has passed. */
+export function rate(done: number, elapsedSec: number): string {
+  if (done === 0 || elapsedSec < 1) return "";
+  const each = done / elapsedSec;
+  return each >= 10 ? `${Math.round(each)} a second · ` : `${each.toPrecision(2)} a second · `;
 }
 
 /** Time left in words, from what the work took so far. */

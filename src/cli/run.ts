@@ -1,13 +1,14 @@
 import { availableParallelism } from "node:os";
-import { type Command, InvalidArgumentError } from "commander";
+import type { Command } from "commander";
 import { cardNeedsOneDataset } from "../messages/run.ts";
 import { UserError } from "../messages/userError.ts";
-import { runPipeline } from "../runPipeline.ts";
+import { type QueueOptions, runPipeline } from "../runPipeline.ts";
 import { defaultShardSize } from "../shards/cutShards.ts";
 import { software } from "../software.ts";
 import { hashFile } from "../storage/fileStamps.ts";
 import { loadReader } from "../storage/loadReader.ts";
 import { progressLine } from "./progress.ts";
+import { append, level, megabytes, seconds, threads, wholeNumber } from "./runNumbers.ts";
 import { runSummary } from "./runSummary.ts";
 import { stopOnSignal } from "./stopOnSignal.ts";
 
@@ -24,6 +25,10 @@ interface RunFlags {
   readonly seed: number;
   readonly workers?: number;
   readonly shardSize?: number;
+  readonly queue?: string;
+  readonly inHand?: number;
+  readonly attempts?: number;
+  readonly backOff?: number;
   readonly date?: string;
 }
 
@@ -52,7 +57,14 @@ export function registerRun(program: Command): void {
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
     .option("--seed <number>", "of everything drawn at random", wholeNumber, 1)
-    .option("--workers <number>", "threads that decode, align and measure (default: one a core)", workers)
+    .option("--workers <number>", "threads that decode, align and measure (default: one a core)", threads)
+    .option(
+      "--queue <url>",
+      "have the work done by `morascope worker` on other machines, over this Redis server",
+    )
+    .option("--in-hand <shards>", "shards handed out at once over the queue", wholeNumber, 256)
+    .option("--attempts <number>", "times that a shard is tried over the queue", wholeNumber, 3)
+    .option("--back-off <seconds>", "wait before a shard is tried again, doubled each time", seconds, 2)
     .option(
       "--shard-size <utterances>",
       "utterances that are done, kept and done again as one, about",
@@ -70,7 +82,7 @@ export function registerRun(program: Command): void {
 export async function runDatasets(folders: readonly string[], flags: RunFlags): Promise<void> {
   if (flags.card !== undefined && folders.length > 1)
     throw new UserError(cardNeedsOneDataset(folders.length));
-  const { onProgress, stop } = progressLine(process.stderr);
+  const { onProgress, note, stop } = progressLine(process.stderr);
   const { signal, release } = stopOnSignal(process.stderr);
   const record = await runPipeline({
     datasets: folders.map((folder) => ({ folder, card: flags.card ?? null })),
@@ -87,6 +99,8 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     readerKey: flags.lexicon === undefined ? "" : hashFile(flags.lexicon),
     workers: flags.workers ?? availableParallelism(),
     ...(flags.shardSize === undefined ? {} : { shardSize: flags.shardSize }),
+    ...(flags.queue === undefined ? {} : { queue: queueOptions(flags.queue, flags) }),
+    onNote: note,
     signal,
     onProgress,
   }).finally(() => {
@@ -97,37 +111,10 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
   if (record.problems.excluded > 0) process.exitCode = 1;
 }
 
-function append(file: string, earlier: readonly string[] = []): string[] {
-  return [...earlier, file];
+function queueOptions(url: string, { inHand = 256, attempts = 3, backOff = 2 }: RunFlags): QueueOptions {
+  return { url, inHand: Math.max(1, inHand), attempts: Math.max(1, attempts), backoffMs: backOff * 1000 };
 }
 
 function defaultDate(epochSec: string | undefined): string {
   return (epochSec === undefined ? new Date() : new Date(Number(epochSec) * 1000)).toISOString();
-}
-
-function level(text: string): number {
-  const value = Number(text);
-  if (!(value >= 0.5 && value < 1))
-    throw new InvalidArgumentError("It must be at least 0.5 and below 1, e.g. 0.95.");
-  return value;
-}
-
-function megabytes(text: string): number {
-  const value = Number(text);
-  if (!(Number.isInteger(value) && value >= 64))
-    throw new InvalidArgumentError("It must be a whole number of MB, at least 64.");
-  return value;
-}
-
-function workers(text: string): number {
-  const value = Number(text);
-  if (!(Number.isInteger(value) && value >= 1 && value <= 1024))
-    throw new InvalidArgumentError("It must be a whole number from 1 to 1024.");
-  return value;
-}
-
-function wholeNumber(text: string): number {
-  if (!/^\d{1,9}$/.test(text))
-    throw new InvalidArgumentError("It must be a whole number of at most nine digits.");
-  return Number(text);
 }

@@ -11,6 +11,24 @@ export function partsKeepBreaking(times: number): string {
   return `Kept parts of this run were missing or damaged ${times} times in a row. The disk or the shared folder loses what is written to it: check it, then run the same command again.`;
 }
 
+/** Utterances that could not be worked on for a reason that is nobody's fault but the program's or the machine's. */
+export function shardSetAside(
+  stage: string,
+  utterances: number,
+  reason: string,
+): { rule: string; message: string; wayOut: string } {
+  return {
+    rule: "work-failed",
+    message: `${stage} failed for this utterance or one of the ${utterances} beside it, also when it was tried again: ${reason}`,
+    wayOut:
+      "Run the same command again: only what failed is tried. If it fails again, take the recording out and report the fault with this message.",
+  };
+}
+
+export function learningFailed(what: string, reason: string): string {
+  return `${what} could not be learnt: ${reason}. What was finished is kept: run the same command again to go on from there.`;
+}
+
 export function interrupted(): string {
   return "Stopped. What was finished is kept: run the same command again to go on from there.";
 }

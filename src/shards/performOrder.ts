@@ -1,10 +1,13 @@
-import { partsKeepBreaking } from "../messages/shards.ts";
+import { learningFailed, partsKeepBreaking } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
 import { ContentCache } from "../storage/contentCache.ts";
 import type { OrderRunner } from "../workers/orderRunner.ts";
 import { type Order, type OrderOf, writeOrder } from "./orders.ts";
 import { DamagedPart, requirePart } from "./parts.ts";
 import type { OrderAnswer } from "./runOrder.ts";
+
+/** An order that could not be done, for a reason that lies in the program or the machine. */
+export class OrderFailed extends Error {}
 
 /** Keeps account of the parts of one run, and has those made that are not there. */
 export class Orders {
@@ -43,6 +46,25 @@ export class Orders {
     return requirePart<T>(this.cache, order.key);
   }
 
+  /** The part of an order without which nothing goes on. */
+  async must<T>(order: Exclude<Order, { kind: "hear" }>, what: string): Promise<T> {
+    const { part, failed } = await this.attempt(() => this.part<T>(order));
+    if (part === null) throw new UserError(learningFailed(what, failed), 1);
+    return part;
+  }
+
+  /** What `work` gives, or why an order of it failed. */
+  async attempt<T>(
+    work: () => Promise<T>,
+  ): Promise<{ part: T; failed: "" } | { part: null; failed: string }> {
+    try {
+      return { part: await work(), failed: "" };
+    } catch (error) {
+      if (!(error instanceof OrderFailed)) throw error;
+      return { part: null, failed: error.message };
+    }
+  }
+
   /** Has an order done whose part nobody wants to see yet. */
   async ensure(order: Exclude<Order, { kind: "hear" }>): Promise<void> {
     if (!this.cache.has(this.use(order.key))) await this.#perform(order);
@@ -59,7 +81,10 @@ export class Orders {
   }
 
   async #perform(order: Order): Promise<Extract<OrderAnswer, { done: string }>> {
-    const answer = JSON.parse(await this.#runner.run(writeOrder(order))) as OrderAnswer;
+    const text = await this.#runner.run(writeOrder(order)).catch((error: Error) => {
+      throw error instanceof UserError ? error : new OrderFailed(error.message);
+    });
+    const answer = JSON.parse(text) as OrderAnswer;
     if ("refused" in answer) throw new UserError(answer.refused, 1);
     if ("damaged" in answer) throw new DamagedPart(answer.damaged);
     this.#made++;

@@ -60,6 +60,7 @@ async function perform(order: Order, tools: ShardTools): Promise<OrderAnswer> {
     const { key, hashes } = await hearShard(order, tools);
     return { done: key, hashes };
   }
+  if (tools.cache.has(order.key)) return { done: order.key };
   const part = await makePart(order, tools);
   tools.cache.set(order.key, part);
   return { done: order.key };

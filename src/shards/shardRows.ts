@@ -11,10 +11,12 @@ import {
 } from "../measures/columns.ts";
 import { toIntervalRows } from "../measures/toIntervalRows.ts";
 import { type TokenContext, toTokens } from "../measures/toTokens.ts";
+import { shardSetAside } from "../messages/shards.ts";
 import { wordOfMora } from "../phonology/words.ts";
 import type { ReadResult } from "../readUtterances.ts";
 import { toColumnValues } from "../storage/columnValues.ts";
 import type { Recording } from "../storage/openRecording.ts";
+import type { Shard } from "./cutShards.ts";
 import type { MeasurePart } from "./parts.ts";
 import type { TimedSet } from "./timedSets.ts";
 
@@ -114,6 +116,16 @@ function spokenKana(sets: readonly TimedSet[]): string | null {
   return spoken === null
     ? null
     : spoken.map(({ kana, breakAfter }) => `${kana}${breakAfter ? "、" : ""}`).join("");
+}
+
+/** Every utterance of a shard is left out because a stage failed. */
+export function setAside(
+  { utterances }: Pick<Shard, "utterances">,
+  stage: string,
+  reason: string,
+): Problem[] {
+  const wording = shardSetAside(stage, utterances.length, reason);
+  return utterances.map((one) => recordingProblem(one, wording, true));
 }
 
 /** Something to know of an utterance because of its recording; `excluded` when it is left out. */

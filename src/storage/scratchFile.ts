@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 
@@ -43,5 +43,23 @@ export class ScratchFiles {
     } finally {
       rmSync(path, { force: true });
     }
+  }
+}
+
+/** Removes the scratch folders (`prefix` and a process id) of processes that are gone, or of this one. */
+export function removeAbandoned(folder: string, prefix: string): void {
+  for (const name of readdirSync(folder)) {
+    if (!name.startsWith(prefix)) continue;
+    const pid = Number(/\d+$/.exec(name)?.[0]);
+    if (pid === process.pid || !isAlive(pid)) rmSync(join(folder, name), { recursive: true, force: true });
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
   }
 }

@@ -1,0 +1,60 @@
+import { join } from "node:path";
+import { openDataset } from "./datasets/openDataset.ts";
+import type { DatasetCard, Problem } from "./datasets/types.ts";
+import * as messages from "./messages/results.ts";
+import { interrupted } from "./messages/shards.ts";
+import { UserError } from "./messages/userError.ts";
+import { readDataset } from "./readDataset.ts";
+import { TextReader } from "./readShards.ts";
+import type { RunOptions } from "./runPipeline.ts";
+import { defaultShardSize } from "./shards/cutShards.ts";
+import type { Orders } from "./shards/performOrder.ts";
+import { stoppedExit } from "./shards/runOrder.ts";
+import { ShardWork } from "./shardWork.ts";
+import type { TableRows } from "./storage/resultsWriter.ts";
+
+/** What was read of all datasets. */
+export interface MeasuredDatasets {
+  readonly cards: readonly DatasetCard[];
+  readonly problems: readonly Problem[];
+  readonly phones: number;
+}
+
+/** Takes one dataset after the other through reading, alignment and measures; `append` gets the rows in order. */
+export async function measureDatasets(
+  options: RunOptions,
+  orders: Orders,
+  workFolder: string,
+  append: (rows: TableRows) => void,
+): Promise<MeasuredDatasets> {
+  const { seed, onProgress, shardSize = defaultShardSize } = options;
+  const unpacked = join(workFolder, "unpacked");
+  const work = new ShardWork(orders, { unpacked, seed, onProgress, stop: () => stopped(options) });
+  const reader = new TextReader(options.loadReader, options.readerKey ?? "");
+  const cards: DatasetCard[] = [];
+  const problems: Problem[] = [];
+  const folderOf = new Map<string, string>();
+  let phones = 0;
+  for (const source of options.datasets) {
+    const dataset = await openDataset(source.folder, source.card === null ? {} : { card: source.card });
+    try {
+      const { id } = dataset.card;
+      const earlier = folderOf.get(id);
+      if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
+      folderOf.set(id, source.folder);
+      const read = await readDataset(dataset, work, { append, reader, shardSize });
+      cards.push(read.card);
+      problems.push(...dataset.problems, ...read.problems);
+      phones += read.phones;
+    } finally {
+      dataset.tree.close();
+    }
+  }
+  if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
+  return { cards, problems, phones };
+}
+
+/** Why the run should stop, if so. */
+export function stopped({ signal }: Pick<RunOptions, "signal">): Error | null {
+  return signal?.aborted === true ? new UserError(interrupted(), stoppedExit) : null;
+}

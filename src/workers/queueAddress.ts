@@ -1,0 +1,70 @@
+import { Redis } from "ioredis";
+import { queueUnreachable, queueUrlInvalid } from "../messages/queue.ts";
+import { UserError } from "../messages/userError.ts";
+
+/** How a Redis server is reached, as the queue's library takes it. */
+export interface QueueConnection {
+  readonly host: string;
+  readonly port: number;
+  readonly username?: string;
+  readonly password?: string;
+  readonly db: number;
+  readonly tls?: { readonly servername: string };
+  /** Waits for a server that is away for a while, instead of giving up. */
+  readonly maxRetriesPerRequest: null;
+}
+
+/** Reads `redis://[user:password@]host[:port][/number]`; `rediss://` for TLS. Throws UserError for anything else. */
+export function queueConnection(url: string): QueueConnection {
+  let parsed: URL;
+  try {
+    parsed = new URL(url);
+  } catch {
+    throw new UserError(queueUrlInvalid(withoutPassword(url)));
+  }
+  const { protocol, hostname, port, username, password, pathname } = parsed;
+  const db = pathname.replace(/^\//, "");
+  if (!/^rediss?:$/.test(protocol) || hostname === "" || !/^\d{0,4}$/.test(db))
+    throw new UserError(queueUrlInvalid(withoutPassword(url)));
+  const host = hostname.replace(/^\[|\]$/g, "");
+  return {
+    host,
+    port: port === "" ? 6379 : Number(port),
+    ...(username === "" ? {} : { username: decodeURIComponent(username) }),
+    ...(password === "" ? {} : { password: decodeURIComponent(password) }),
+    db: Number(db),
+    ...(protocol === "rediss:" ? { tls: { servername: host } } : {}),
+    maxRetriesPerRequest: null,
+  };
+}
+
+/** The address as it may be shown. */
+export function withoutPassword(url: string): string {
+  return url.replace(/\/\/[^@/]*@/, "//…@");
+}
+
+/** Time in ms within which a server must answer. */
+const answerMs = 5000;
+
+/** Throws UserError when no Redis server answers at the address, or when it refuses the password. */
+export async function checkQueue(url: string): Promise<void> {
+  const connection = new Redis({
+    ...queueConnection(url),
+    lazyConnect: true,
+    maxRetriesPerRequest: 0,
+    connectTimeout: answerMs,
+    retryStrategy: () => null,
+  });
+  let reason = "";
+  connection.on("error", (error: Error) => {
+    reason = error.message;
+  });
+  try {
+    await connection.connect();
+    await connection.ping();
+  } catch (error) {
+    throw new UserError(queueUnreachable(withoutPassword(url), reason || (error as Error).message), 1);
+  } finally {
+    connection.disconnect();
+  }
+}

@@ -1,0 +1,133 @@
+import { setTimeout as sleep } from "node:timers/promises";
+import { Queue, QueueEvents } from "bullmq";
+import { noWorker, queueAway, queueBack, workersSeen, workStalled } from "../messages/queue.ts";
+import type { OrderRunner } from "./orderRunner.ts";
+import { queueConnection, withoutPassword } from "./queueAddress.ts";
+
+export interface QueueRunnerOptions {
+  readonly url: string;
+  /** Name of the queue: only workers that know it take part. */
+  readonly name: string;
+  /** Orders in hand at once, over all machines. */
+  readonly inHand: number;
+  /** Times that an order is tried before it counts as failed. */
+  readonly attempts: number;
+  /** Wait before the second try, in ms; doubled for each further one. */
+  readonly backoffMs: number;
+  /** Told of what a person should know: no worker, a worker that died, a server that is away. */
+  readonly onNote: (note: string) => void;
+  /** How a worker is started, for the note that there is none. */
+  readonly workerCommand: string;
+}
+
+interface Waiting {
+  readonly order: string;
+  readonly resolve: (answer: string) => void;
+  readonly reject: (error: Error) => void;
+}
+
+/** Time between looks at orders whose end may have been missed, and before the first note that nobody works, in ms. */
+const lookEveryMs = 2000;
+const patienceMs = 6000;
+
+/**
+ * Has orders done by workers on a Redis queue. Orders that a restarted server forgot are handed in again; an answer that
+ * was missed is looked up. Rejects for an order that failed on every try.
+ */
+export function queueRunner(options: QueueRunnerOptions): OrderRunner {
+  const { url, name, inHand, attempts, backoffMs, onNote, workerCommand } = options;
+  const queue = new Queue<{ order: string }, string>(name, { connection: queueConnection(url) });
+  const events = new QueueEvents(name, { connection: queueConnection(url) });
+  const waiting = new Map<string, Waiting>();
+  const notes = createNotes(url, onNote, workerCommand);
+  const run = `${Date.now().toString(36)}-${process.pid}`;
+  let count = 0;
+  queue.on("error", notes.away);
+  events.on("error", notes.away);
+  events.on("stalled", () => onNote(workStalled()));
+  events.on("completed", ({ jobId, returnvalue }) => settle(jobId, { done: String(returnvalue) }));
+  events.on("failed", ({ jobId, failedReason }) => settle(jobId, { failed: failedReason }));
+
+  function settle(id: string, end: { done: string } | { failed: string }): void {
+    const found = waiting.get(id);
+    waiting.delete(id);
+    if ("done" in end) found?.resolve(end.done);
+    else found?.reject(new Error(end.failed));
+  }
+
+  function handIn(id: string, order: string): Promise<unknown> {
+    return queue.add(
+      "order",
+      { order },
+      {
+        jobId: id,
+        attempts,
+        backoff: { type: "exponential", delay: backoffMs },
+        removeOnComplete: { age: 3600 },
+        removeOnFail: { age: 86_400 },
+      },
+    );
+  }
+
+  async function look(): Promise<void> {
+    const ids = [...waiting.keys()];
+    if (stopLooking || ids.length === 0) return;
+    notes.workers((await queue.getWorkers()).length);
+    for (const id of ids) {
+      const job = await queue.getJob(id);
+      const entry = waiting.get(id);
+      if (entry === undefined) continue;
+      if (job === undefined) await handIn(id, entry.order);
+      else if (await job.isCompleted()) settle(id, { done: String(job.returnvalue) });
+      else if (await job.isFailed()) settle(id, { failed: job.failedReason });
+    }
+  }
+
+  let stopLooking = false;
+  const keepLooking = async () => {
+    while (!stopLooking) {
+      await sleep(lookEveryMs, undefined, { ref: false });
+      await look().catch(notes.away);
+    }
+  };
+  void keepLooking();
+
+  return {
+    inHand,
+    run: async (order) => {
+      const id = `${run}-${count++}`;
+      const answer = new Promise<string>((resolve, reject) => {
+        waiting.set(id, { order, resolve, reject });
+      });
+      await handIn(id, order);
+      return answer;
+    },
+    close: async () => {
+      stopLooking = true;
+      const left = [...waiting.keys()];
+      waiting.clear();
+      await Promise.allSettled(left.map((id) => queue.remove(id)));
+      await Promise.allSettled([events.close(), queue.close()]);
+    },
+  };
+}
+
+function createNotes(url: string, onNote: (note: string) => void, workerCommand: string) {
+  const address = withoutPassword(url);
+  const startedAt = Date.now();
+  let isAway = false;
+  let known = -1;
+  return {
+    away: (error: Error) => {
+      if (!isAway) onNote(queueAway(address, error.message));
+      isAway = true;
+    },
+    workers: (count: number) => {
+      if (isAway) onNote(queueBack(address));
+      isAway = false;
+      if (count === known || (count === 0 && known === -1 && Date.now() - startedAt < patienceMs)) return;
+      onNote(count === 0 ? noWorker(workerCommand) : workersSeen(count));
+      known = count;
+    },
+  };
+}
