@@ -1,7 +1,9 @@
 import { type LabelledIntervals, labelledIntervals } from "./alignment/labelledIntervals.ts";
 import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { LabelFile, LabelSetCard, Problem, Utterance } from "./datasets/types.ts";
+import { labelUnreadable } from "./messages/labels.ts";
 import { textWithoutReading } from "./messages/phonology.ts";
+import { UserError } from "./messages/userError.ts";
 import type { TextReading } from "./phonology/readingTypes.ts";
 import { readUtterance, type UtteranceRead } from "./phonology/readUtterance.ts";
 import type { OnProgress } from "./progress.ts";
@@ -79,7 +81,15 @@ function readLabelSet(
   { reading }: UtteranceRead,
 ): LabelledIntervals & { labelSet: LabelSetCard } {
   const set = card.labelSets.find(({ id }) => id === labelSet)!;
-  return { labelSet: set, ...labelledIntervals(tree.readText(path), set, reading) };
+  let text: string;
+  try {
+    text = tree.readText(path);
+  } catch (error) {
+    if (!(error instanceof UserError)) throw error;
+    const problem = { line: 1, fatal: true, ...labelUnreadable(error.message) };
+    return { labelSet: set, intervals: [], phones: 0, readingFits: null, problems: [problem] };
+  }
+  return { labelSet: set, ...labelledIntervals(text, set, reading) };
 }
 
 function labelProblem(

@@ -12,6 +12,7 @@ import type { OnProgress } from "./progress.ts";
 import { cutClip } from "./publish/cutClip.ts";
 import { type MarkingRow, markingPage } from "./publish/markingPage.ts";
 import { writeFileAtomic } from "./storage/atomicFile.ts";
+import { makeFolder } from "./storage/makeFolder.ts";
 import { recordingReader, refusalOf, workingRateHz } from "./storage/openRecording.ts";
 import { type MarkableVowel, readMarkable } from "./storage/readMarkable.ts";
 import { keyColumns, keyPathOf, sheetColumns } from "./storage/readMarks.ts";
@@ -101,7 +102,7 @@ function labelSetOf(vowels: readonly MarkableVowel[], id: string, wanted: string
 /** A filled sheet is somebody's work: nothing is written over. */
 async function refuseTaken(out: string, key: string): Promise<void> {
   try {
-    await mkdir(out, { recursive: true });
+    await makeFolder(out);
     if ((await readdir(out)).length > 0) throw new UserError(messages.sampleFolderTaken(out));
   } catch (error) {
     if (error instanceof UserError) throw error;

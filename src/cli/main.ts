@@ -1,10 +1,13 @@
 import { Command, CommanderError } from "commander";
+import { machineFault } from "../messages/machine.ts";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
 import { commands } from "./commands.ts";
 
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
 const wrongUse = 2;
+/** The disk, the memory or a permission: nothing of ours is wrong, and the command can be run again. */
+const machineRefused = 74;
 
 /** The command line. Commands that are not `wanted` are only listed: loading all of them would make every start slow. */
 export async function commandLine(wanted: (name: string) => boolean = () => true): Promise<Command> {
@@ -35,10 +38,10 @@ function calledCommand(argv: readonly string[]): string | undefined {
 
 /** Runs one command line (as in `process.argv`) and sets the exit code. */
 export async function main(argv: readonly string[]): Promise<void> {
-  const called = calledCommand(argv);
-  const program = await commandLine((name) => name === called);
   process.stdout.on("error", endQuietly);
   try {
+    const called = calledCommand(argv);
+    const program = await commandLine((name) => name === called);
     await program.parseAsync(argv as string[]);
   } catch (error) {
     process.exitCode = report(error);
@@ -56,6 +59,11 @@ function report(error: unknown): number {
   if (error instanceof UserError) {
     process.stderr.write(`morascope: ${error.message}\n`);
     return error.exitCode;
+  }
+  const machine = machineFault(error);
+  if (machine !== null) {
+    process.stderr.write(`morascope: ${machine}\n`);
+    return machineRefused;
   }
   process.stderr.write(
     `morascope: a fault of the program itself, not of your data:\n${(error as Error)?.stack ?? error}\n`,

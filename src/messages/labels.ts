@@ -23,6 +23,11 @@ export function labelTimeNotNumber(value: string): Wording {
   };
 }
 
+/** A label file that was there when the dataset was opened, and is no more. */
+export function labelUnreadable(reason: string): Wording {
+  return { rule: "label-unreadable", message: reason, wayOut: "Put the label file back, and run again." };
+}
+
 export function labelTimeNegative(startMs: number): Wording {
   return {
     rule: "label-time-negative",

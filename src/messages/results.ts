@@ -20,7 +20,9 @@ export function folderNotWritable(folder: string, code: string): string {
         ? "it may not be written to"
         : code === "ENOSPC"
           ? "the disk is full"
-          : code;
+          : code === "ENOENT"
+            ? "no folder can be made there"
+            : code;
   return `The results folder ${folder} cannot be used: ${reason}. Choose another --out.`;
 }
 

@@ -1,7 +1,8 @@
-import { cp, mkdir, readdir, rm, stat, writeFile } from "node:fs/promises";
+import { cp, readdir, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { outputIsNotOurs } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
+import { makeFolder } from "../storage/makeFolder.ts";
 
 /** Lies in every site we build; a folder that holds it may be replaced by the next build. */
 export const siteMarker = "morascope-site.json";
@@ -19,7 +20,7 @@ export async function refuseForeignFolder(folder: string): Promise<void> {
 /** Replaces what is in `folder` by the finished site. The marker goes first, so that a copy cut short can be repeated. */
 export async function replaceSite(built: string, folder: string, marker: object): Promise<void> {
   await refuseForeignFolder(folder);
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   await writeFile(path.join(folder, siteMarker), `${JSON.stringify(marker, null, 2)}\n`);
   for (const entry of await readdir(folder)) {
     if (entry !== siteMarker) await rm(path.join(folder, entry), { recursive: true, force: true });

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import * as messages from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
 import { writeFileAtomic } from "./atomicFile.ts";
+import { makeFolder } from "./makeFolder.ts";
 
 /** The files of a results folder; `work/` holds what a run needs on its way and is gone after it. */
 export const resultFiles = {
@@ -78,7 +79,7 @@ export async function readJson(path: string): Promise<unknown> {
 
 async function listOrCreate(folder: string): Promise<string[]> {
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     return await readdir(folder);
   } catch (error) {
     throw new UserError(messages.folderNotWritable(folder, codeOf(error)));
