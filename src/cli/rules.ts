@@ -1,8 +1,10 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
+import { correctingError } from "../estimates/devoicingError.ts";
 import { parseRules } from "../findings/rules/parseRules.ts";
 import { judgeResults } from "../judgeResults.ts";
 import { readRun } from "../publish/readResults.ts";
 import { loadCells } from "../storage/loadCells.ts";
+import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
 import { loadRuleFiles, loadRules } from "../storage/loadRules.ts";
 import { formatVerdicts } from "./printVerdicts.ts";
 
@@ -33,7 +35,8 @@ export function registerRules(program: Command): void {
       const notices = Object.fromEntries(
         datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
       );
-      const options = { level: flags.level, notices };
+      const accuracy = correctingError(await loadDevoicingError(folder));
+      const options = { level: flags.level, notices, ...(accuracy ? { accuracy } : {}) };
       const verdicts = await judgeResults(folder, rules, await loadCells(folder), options);
       process.stdout.write(formatVerdicts(verdicts, flags.format));
     });

@@ -40,6 +40,7 @@ const run: Run = {
   ],
   counts: { utterances: 1, phones: 1, intervals: 1, tokens: 4000, cells: 1 },
   parameters: { level: 0.95 },
+  devoicingError: null,
   problems: { total: 0, excluded: 0 },
 };
 
