@@ -1,4 +1,5 @@
 import type { Filter } from "../../src/estimates/filter.ts";
+import { mainBasisFilter } from "../../src/estimates/mainBasisFilter.ts";
 import { soundName, soundOption } from "../../src/findings/soundNames.ts";
 import type { english } from "../../src/interface/english/index.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
@@ -94,5 +95,6 @@ export function devoicingFilter(corpus: Corpus, choices: Choices, { around = tru
     vowel: choices.several("vowel"),
     ...chosenFields(choices, ["position", "speaker", "length"]),
     ...(around ? chosenFields(choices, ["before", "after"]) : {}),
+    ...mainBasisFilter(corpus.cells, dataset, labelSet).filter,
   };
 }

@@ -1,6 +1,9 @@
+import { bases } from "../../src/basis.ts";
 import { correctingError } from "../../src/estimates/devoicingError.ts";
+import { mainBasisFilter } from "../../src/estimates/mainBasisFilter.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
+import { mainBasis } from "../../src/findings/sentences/mainBasis.ts";
 import {
   compareRates,
   type NamedRate,
@@ -9,8 +12,10 @@ import {
   type Subject,
 } from "../../src/findings/sentences/rates.ts";
 import { soundName } from "../../src/findings/soundNames.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { bySet, ofEachSet, setComparison } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
+import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
 import { errorRemarks } from "./devoicing/errorRemarks.ts";
 import { comparisons, devoicingFilter } from "./devoicingChoices.ts";
@@ -54,10 +59,16 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
     const by = choices.get("by") as (typeof comparisons)[number]["value"] | typeof bySet;
     const options = { level: corpus.level, ...(accuracy === undefined ? {} : { accuracy }) };
     const filter = devoicingFilter(corpus, choices);
+    const { dataset, labelSet } = chosenSet(corpus, choices.get("set"));
+    const apart = mainBasisFilter(corpus.cells, dataset, labelSet);
     const together = by === bySet ? null : devoicingRates(corpus.cells, { ...options, filter, by: [by] });
     const rows: NamedRate[] =
       by === bySet
-        ? ofEachSet(corpus, filter, (cut) => devoicingRates(corpus.cells, { ...options, filter: cut }).rows)
+        ? ofEachSet(
+            corpus,
+            { ...filter, devoicedBasis: bases },
+            (cut) => mainBasis(devoicingRates(corpus.cells, { ...options, filter: cut }).rows).main,
+          )
         : together!.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
     const notes = together?.notes ?? [];
     const finding = compareRates(rows, subjectOf(choices));
@@ -78,6 +89,9 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
       basis: rateBasis(rows),
       remarks: [
         ...errorRemarks(corpus.error, rows, corrected),
+        ...(apart.others > 0
+          ? [interfaceText().listen.corrections.leftOut(apart.others, joinWords(apart.bases))]
+          : []),
         ...(shown ? [] : byRule),
         ...(rows.length === 0 ? notes.slice(1) : notes),
       ],

@@ -22,13 +22,15 @@ export interface Filter {
   readonly length?: OneOrMore;
   /** `initial`, `medial`, `final`, `only`. */
   readonly position?: OneOrMore;
+  /** How the devoicing mark came about. */
+  readonly devoicedBasis?: OneOrMore;
   /** True or false; cells where it is unknown match neither. */
   readonly accented?: boolean;
   readonly devoiceableNeighbour?: boolean;
 }
 
 const phoneDims = ["phone", "before", "after"] as const;
-const nameDims = ["speaker", "dataset", "labelSet", "kind", "length", "position"] as const;
+const nameDims = ["speaker", "dataset", "labelSet", "kind", "length", "position", "devoicedBasis"] as const;
 const booleanDims = ["accented", "devoiceableNeighbour"] as const;
 
 /** What the filter asks of each column. Throws a UserError for an unknown phone or class. */

@@ -1,4 +1,5 @@
 import { filterMask } from "../../../src/estimates/filter.ts";
+import { mainBasisFilter } from "../../../src/estimates/mainBasisFilter.ts";
 import { compareRates } from "../../../src/estimates/rateContrasts.ts";
 import { devoicingRates } from "../../../src/estimates/rates.ts";
 import { formatPercent, roundPercent } from "../../../src/findings/format.ts";
@@ -30,7 +31,10 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
     const { compare: words } = devoicing;
     const { dataset, labelSet } = chosenSet(corpus, choices.get("set"));
     const [first, second] = [(field: string) => field, secondName].map((nameOf) => ({
-      filter: { dataset, labelSet, ...cutFilter(choices, nameOf) },
+      filter: {
+        ...{ dataset, labelSet, ...cutFilter(choices, nameOf) },
+        ...mainBasisFilter(corpus.cells, dataset, labelSet).filter,
+      },
       text: cutWords(choices, nameOf, words.field).join(words.between),
     })) as [{ filter: object; text: string }, { filter: object; text: string }];
     const { question } = words;

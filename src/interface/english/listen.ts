@@ -32,6 +32,8 @@ export const listen = {
     none: "No vowel of these results was corrected by a reader. On the Listen page vowels can be marked as voiced or devoiced, and the marks fed back with `morascope run --corrections`.",
     used: (marks: number, used: number, devoiced: number, voiced: number, cannotTell: number) =>
       `${count(used, "vowel")} of these results ${used === 1 ? "was" : "were"} corrected by a reader: ${devoiced} to devoiced, ${voiced} to voiced, and ${cannotTell} to unknown, because the reader could not tell.${used === marks ? "" : ` ${count(marks - used, "mark")} did not fit any more and ${marks - used === 1 ? "is" : "are"} listed with the problems.`}`,
+    leftOut: (vowels: number, bases: string) =>
+      `${count(vowels, "vowel")} of these labels ${vowels === 1 ? "carries a mark" : "carry marks"} of another basis (${bases}) and ${vowels === 1 ? "is" : "are"} left out here: corrections of what somebody doubted are no random sample.`,
     apart:
       "Corrected vowels stand apart as annotated and never count as measured; what was measured of them is kept beside it.",
     noSample:
