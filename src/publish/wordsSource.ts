@@ -119,11 +119,17 @@ export function lookUpData({ devoicing, said }: DrillWords, heard: WordAudio): L
   let left = mostLookUpBytes - size(table) - size(heard.silent);
   const kept: SaidWord[] = [];
   for (const word of words) {
-    left -= size(word) + size(neededOf([word], heard).audio);
+    left -= size(word) + word.clips.reduce((sum, clip) => sum + recordingBytes(clip, heard), 0);
     if (left < 0) break;
     kept.push(word);
   }
   return { devoicing: table, said: kept, ...neededOf(kept, heard) };
+}
+
+/** At most: recordings that several words are heard from are written down once. */
+function recordingBytes(clip: UtteranceName, { audio }: WordAudio): number {
+  const name = recordingName(clip);
+  return audio[name] === undefined ? 0 : Buffer.byteLength(`"${name}":"${audio[name]}",`);
 }
 
 /** Only the recordings that these words are heard from. */

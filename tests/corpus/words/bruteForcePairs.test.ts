@@ -43,14 +43,39 @@ function kindOf(one: readonly Mora[], two: readonly Mora[]): string | null {
 }
 
 describe("the dictionary's pairs", () => {
+  let entries: Awaited<ReturnType<typeof readDictionary>>;
   let lexicon: Lexicon;
   let all: SoundPairs;
   let seconds: number;
   beforeAll(async () => {
     const start = performance.now();
-    lexicon = mergeLexicon([dictionaryWords(await readDictionary()).words]);
+    entries = await readDictionary();
+    lexicon = mergeLexicon([dictionaryWords(entries).words]);
     all = findPairs(lexicon.bySound);
     seconds = (performance.now() - start) / 1000;
+  }, 120_000);
+
+  test("among words of up to four morae need only what dictionaryWords(entries, 4) gives", () => {
+    const start = performance.now();
+    const few = mergeLexicon([dictionaryWords(entries, 4).words]);
+    const found = findPairs(few.bySound);
+    console.log(`${few.words} words in ${((performance.now() - start) / 1000).toFixed(1)} s`);
+    const named = (words: readonly { surface: string; unfit: boolean }[]) =>
+      words.map(({ surface, unfit }) => `${surface} ${unfit}`);
+    let proposable = 0;
+    for (const [sound, words] of lexicon.bySound) {
+      if (sound.length > 4 || words[0]!.unfit) continue;
+      proposable++;
+      expect(named(few.bySound.get(sound)!)).toEqual(named(words));
+    }
+    expect(proposable).toBeGreaterThan(20_000);
+    const canBeProposed = (sound: Sound) => sound.length <= 4 && !lexicon.bySound.get(sound)![0]!.unfit;
+    const of = ({ pairs }: SoundPairs) =>
+      pairs
+        .filter(({ one, two }) => canBeProposed(one) && canBeProposed(two))
+        .map(({ kind, one, two }) => `${kind} ${one} ${two}`)
+        .sort();
+    expect(of(found)).toEqual(of(all));
   }, 120_000);
 
   test("are found over the whole dictionary, each once", () => {
