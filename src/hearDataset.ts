@@ -5,13 +5,14 @@ import type { OpenDataset } from "./datasets/openDataset.ts";
 import type { Problem } from "./datasets/types.ts";
 import type { ReadShard } from "./readShards.ts";
 import { codeOf } from "./shards/codeOf.ts";
-import { hearKey } from "./shards/hearShard.ts";
+import type { HearAnswer } from "./shards/hearShard.ts";
 import type { RecordingRef } from "./shards/orders.ts";
 import { type HearPart, requirePart, soundKey } from "./shards/parts.ts";
 import { recordingProblem, setAside } from "./shards/shardRows.ts";
 import type { ShardWork } from "./shardWork.ts";
 import type { Moments } from "./signals/normalise.ts";
-import { FileStamps, hashBytes } from "./storage/fileStamps.ts";
+import { contentKey } from "./storage/contentCache.ts";
+import { hashBytes, isSettled, stampOf } from "./storage/fileStamps.ts";
 
 /** A shard whose recordings were heard. */
 export interface HeardShard extends ReadShard {
@@ -38,15 +39,13 @@ export async function hearDataset(
 ): Promise<HeardDataset> {
   const { orders } = work;
   const aligning = shards.some(({ unlabelled }) => unlabelled.includes(true));
-  const stamps = new FileStamps(orders.cache, dataset.tree.root);
-  orders.use(stamps.key);
   const heard: HeardShard[] = [];
   const moments = new Map<string, Moments>();
   const problems: Problem[] = [];
   const total = dataset.utterances.length;
   const task = `Listening to ${dataset.card.id}`;
   for await (const { read, found, failed } of work.map(task, total, shards, async (one) => {
-    const done = await orders.attempt(() => hearOne(dataset, one, aligning, stamps, work));
+    const done = await orders.attempt(() => hearOne(dataset, one, aligning, work));
     return { read: one, found: done.part, failed: done.failed, utterances: one.utterances.length };
   })) {
     if (found === null) {
@@ -62,7 +61,6 @@ export async function hearDataset(
     }
     heard.push(shard);
   }
-  stamps.save();
   return { shards: heard, moments, problems };
 }
 
@@ -70,29 +68,41 @@ async function hearOne(
   dataset: OpenDataset,
   shard: ReadShard,
   aligning: boolean,
-  stamps: FileStamps,
   { orders, unpacked }: ShardWork,
 ): Promise<{ shard: HeardShard; part: HearPart }> {
   const code = codeOf("hear");
-  const wanted = shard.utterances.map((_, place) =>
-    recordingAt(dataset, shard, place, aligning, unpacked, stamps),
-  );
-  let key = hearKey(code, wanted);
-  let recordings = wanted;
-  const known = wanted.every((one) => one === null || one.hash !== null);
-  let part = known && orders.cache.has(soundKey(key)) ? orders.cache.get<HearPart>(key) : null;
-  if (part === null) {
+  const wanted = shard.utterances.map((_, place) => recordingAt(dataset, shard, place, aligning, unpacked));
+  const files = wanted.flatMap((one) => (one === null || one.hash !== null ? [] : [one.file]));
+  const name = orders.use(answerKey(code, wanted));
+  let answer = orders.cache.get<HearAnswer>(name);
+  let part = answer && orders.cache.has(soundKey(answer.key)) ? orders.cache.get<HearPart>(answer.key) : null;
+  if (answer === null || part === null) {
+    orders.cache.delete(name);
     const since = Date.now();
     unpackMembers(dataset, wanted, unpacked);
-    const answer = await orders.hear({ kind: "hear", cache: orders.cache.folder, code, recordings: wanted });
-    key = answer.key;
-    recordings = wanted.map((one, place) => one && { ...one, hash: answer.hashes[place]! });
-    for (const one of recordings) if (one !== null) stamps.remember(one.file, one.hash!, since);
-    part = requirePart<HearPart>(orders.cache, key);
+    const order = { kind: "hear", cache: orders.cache.folder, code, recordings: wanted } as const;
+    answer = await orders.hear(order, name);
+    part = requirePart<HearPart>(orders.cache, answer.key);
+    const settled = files.every((file) => isSettled(file, since));
+    if (settled && answerKey(code, wanted) === name) orders.cache.set(name, answer);
   }
+  const { key, hashes } = answer;
   orders.use(soundKey(orders.use(key)));
+  const recordings = wanted.map((one, place) => one && { ...one, hash: hashes[place]! });
   const durationsMs = part.map((one) => (one === null || one.refusal !== null ? null : one.durationMs));
   return { shard: { ...shard, hear: key, recordings, durationsMs }, part };
+}
+
+/** Where to find which recordings these were, as long as none of their files is touched: they need not be read then. */
+function answerKey(code: string, recordings: readonly (RecordingRef | null)[]): string {
+  const stamped = recordings.map(
+    (one) =>
+      one && [
+        ...[one.audio, one.hash ?? stampOf(one.file), one.audioStartSec, one.audioEndSec],
+        ...[one.features, one.voicing],
+      ],
+  );
+  return contentKey("heard", code, JSON.stringify(stamped));
 }
 
 function recordingAt(
@@ -101,17 +111,16 @@ function recordingAt(
   place: number,
   aligning: boolean,
   unpacked: string,
-  stamps: FileStamps,
 ): RecordingRef | null {
   const { audio, audioStartSec, audioEndSec } = shard.utterances[place]!;
   const features = aligning && (shard.unlabelled[place]! || shard.byHand.has(place));
   const voicing = shard.labelled[place]! || shard.unlabelled[place]!;
   if (audio === null || !(features || voicing)) return null;
+  const part = { audio, audioStartSec, audioEndSec, features, voicing };
   const onDisk = tree.absolute(audio);
-  const place_ = { audio, audioStartSec, audioEndSec, features, voicing };
-  if (onDisk !== null) return { ...place_, file: onDisk, hash: stamps.known(onDisk) };
+  if (onDisk !== null) return { ...part, file: onDisk, hash: null };
   const hash = hashBytes(tree.read(audio));
-  return { ...place_, file: join(unpacked, hash), hash };
+  return { ...part, file: join(unpacked, hash), hash };
 }
 
 /** Lays members of archives out as files, for whoever decodes them. */

@@ -104,7 +104,7 @@ async function train(course: Course, sample: readonly Listened[]): Promise<Acous
       answers.push(answer);
     step = steps.next(addAnswers(answers));
   }
-  for (const one of scratch) cache.delete(one);
+  for (const one of scratch) work.orders.forget(one);
   return step.value.model;
 }
 

@@ -10,7 +10,7 @@ import type { RunOptions } from "./runPipeline.ts";
 import { defaultShardSize } from "./shards/cutShards.ts";
 import type { Orders } from "./shards/performOrder.ts";
 import { stoppedExit } from "./shards/runOrder.ts";
-import { ShardWork } from "./shardWork.ts";
+import { ShardWork, type Share } from "./shardWork.ts";
 import type { TableRows } from "./storage/resultsWriter.ts";
 
 /** What was read of all datasets. */
@@ -26,10 +26,12 @@ export async function measureDatasets(
   orders: Orders,
   workFolder: string,
   append: (rows: TableRows) => void,
+  share: Share | null = null,
 ): Promise<MeasuredDatasets> {
   const { seed, onProgress, shardSize = defaultShardSize } = options;
   const unpacked = join(workFolder, "unpacked");
-  const work = new ShardWork(orders, { unpacked, seed, onProgress, stop: () => stopped(options) });
+  const stop = () => stopped(options);
+  const work = new ShardWork(orders, { unpacked, seed, onProgress, stop, share });
   const reader = new TextReader(options.loadReader, options.readerKey ?? "");
   const cards: DatasetCard[] = [];
   const problems: Problem[] = [];

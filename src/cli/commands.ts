@@ -32,6 +32,12 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import("./run.ts")).registerRun,
   },
   {
+    name: "combine",
+    takes: ofResults,
+    summary: "make the results of shares that were run with --shard",
+    load: async () => (await import("./combine.ts")).registerCombine,
+  },
+  {
     name: "worker",
     takes: "[options]",
     summary: "do the work of runs on other machines",

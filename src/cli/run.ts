@@ -1,18 +1,22 @@
 import { availableParallelism } from "node:os";
+import { resolve } from "node:path";
 import type { Command } from "commander";
 import { cardNeedsOneDataset } from "../messages/run.ts";
+import { shareDone } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
-import { type QueueOptions, runPipeline } from "../runPipeline.ts";
+import { type QueueOptions, type RunOptions, runPipeline } from "../runPipeline.ts";
+import { runShare, type ShareSettings } from "../runShare.ts";
 import { defaultShardSize } from "../shards/cutShards.ts";
+import type { Share } from "../shardWork.ts";
 import { software } from "../software.ts";
 import { hashFile } from "../storage/fileStamps.ts";
 import { loadReader } from "../storage/loadReader.ts";
 import { progressLine } from "./progress.ts";
-import { append, level, megabytes, seconds, threads, wholeNumber } from "./runNumbers.ts";
+import { append, level, megabytes, seconds, share, threads, wholeNumber } from "./runNumbers.ts";
 import { runSummary } from "./runSummary.ts";
 import { stopOnSignal } from "./stopOnSignal.ts";
 
-interface RunFlags {
+export interface RunFlags {
   readonly out: string;
   readonly card?: string;
   readonly lexicon?: string;
@@ -25,6 +29,7 @@ interface RunFlags {
   readonly seed: number;
   readonly workers?: number;
   readonly shardSize?: number;
+  readonly shard?: Share;
   readonly queue?: string;
   readonly inHand?: number;
   readonly attempts?: number;
@@ -59,6 +64,11 @@ export function registerRun(program: Command): void {
     .option("--seed <number>", "of everything drawn at random", wholeNumber, 1)
     .option("--workers <number>", "threads that decode, align and measure (default: one a core)", threads)
     .option(
+      "--shard <i/n>",
+      "do the i-th of n shares only, for batch schedulers; `morascope combine` makes the results",
+      share,
+    )
+    .option(
       "--queue <url>",
       "have the work done by `morascope worker` on other machines, over this Redis server",
     )
@@ -84,7 +94,7 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     throw new UserError(cardNeedsOneDataset(folders.length));
   const { onProgress, note, stop } = progressLine(process.stderr);
   const { signal, release } = stopOnSignal(process.stderr);
-  const record = await runPipeline({
+  const options: RunOptions = {
     datasets: folders.map((folder) => ({ folder, card: flags.card ?? null })),
     out: flags.out,
     createdAt: flags.date ?? defaultDate(process.env.SOURCE_DATE_EPOCH),
@@ -98,17 +108,41 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     loadReader: () => loadReader(flags.lexicon ?? null),
     readerKey: flags.lexicon === undefined ? "" : hashFile(flags.lexicon),
     workers: flags.workers ?? availableParallelism(),
-    ...(flags.shardSize === undefined ? {} : { shardSize: flags.shardSize }),
+    shardSize: Math.max(1, flags.shardSize ?? defaultShardSize),
     ...(flags.queue === undefined ? {} : { queue: queueOptions(flags.queue, flags) }),
     onNote: note,
     signal,
     onProgress,
-  }).finally(() => {
+  };
+  const whenDone = () => {
     stop();
     release();
-  });
+  };
+  if (flags.shard !== undefined) {
+    const made = await runShare(options, flags.shard, shareSettings(folders, options, flags)).finally(
+      whenDone,
+    );
+    process.stdout.write(`${shareDone(flags.shard.part, flags.shard.of, made, flags.out)}\n`);
+    return;
+  }
+  const record = await runPipeline(options).finally(whenDone);
   process.stdout.write(runSummary(record, flags.out));
   if (record.problems.excluded > 0) process.exitCode = 1;
+}
+
+function shareSettings(folders: readonly string[], options: RunOptions, flags: RunFlags): ShareSettings {
+  const absolute = (path: string | undefined) => (path === undefined ? null : resolve(path));
+  return {
+    datasets: folders.map((folder) => resolve(folder)),
+    card: absolute(flags.card),
+    lexicon: absolute(flags.lexicon),
+    marks: absolute(flags.marks),
+    marksKey: absolute(flags.marksKey),
+    corrections: (flags.corrections ?? []).map((file) => resolve(file)),
+    level: options.level,
+    seed: options.seed,
+    shardSize: options.shardSize!,
+  };
 }
 
 function queueOptions(url: string, { inHand = 256, attempts = 3, backOff = 2 }: RunFlags): QueueOptions {

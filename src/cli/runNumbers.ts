@@ -1,4 +1,5 @@
 import { InvalidArgumentError } from "commander";
+import type { Share } from "../shardWork.ts";
 
 /** Readers of options that are numbers or may be repeated. */
 export function level(text: string): number {
@@ -33,12 +34,6 @@ export function wholeNumber(text: string): number {
   if (!/^\d{1,9}$/.test(text))
     throw new InvalidArgumentError("It must be a whole number of at most nine digits.");
   return Number(text);
-}
-
-/** One of so many parts, e.g. `3/8`. */
-export interface Share {
-  readonly part: number;
-  readonly of: number;
 }
 
 export function share(text: string): Share {

@@ -29,6 +29,18 @@ export function learningFailed(what: string, reason: string): string {
   return `${what} could not be learnt: ${reason}. What was finished is kept: run the same command again to go on from there.`;
 }
 
+export function sharesDiffer(path: string, what: string, known: string, given: string): string {
+  return `The shares in this results folder were run with another "${what}" (${known}) than this one (${given}). Give all shares the same datasets and options, or choose another --out; ${path} says what was given.`;
+}
+
+export function noShares(folder: string): string {
+  return `${folder} holds no shares. Run \`morascope run DATASET… --out ${folder} --shard i/n\` for every i from 1 to n first.`;
+}
+
+export function shareDone(part: number, of: number, made: number, out: string): string {
+  return `Share ${part} of ${of} is done; it made ${made} parts. When all are: morascope combine ${out}`;
+}
+
 export function interrupted(): string {
   return "Stopped. What was finished is kept: run the same command again to go on from there.";
 }

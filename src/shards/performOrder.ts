@@ -1,7 +1,10 @@
+import { setTimeout as sleep } from "node:timers/promises";
 import { learningFailed, partsKeepBreaking } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
+import type { Claims } from "../storage/claims.ts";
 import { ContentCache } from "../storage/contentCache.ts";
 import type { OrderRunner } from "../workers/orderRunner.ts";
+import type { HearAnswer } from "./hearShard.ts";
 import { type Order, type OrderOf, writeOrder } from "./orders.ts";
 import { DamagedPart, requirePart } from "./parts.ts";
 import type { OrderAnswer } from "./runOrder.ts";
@@ -9,20 +12,37 @@ import type { OrderAnswer } from "./runOrder.ts";
 /** An order that could not be done, for a reason that lies in the program or the machine. */
 export class OrderFailed extends Error {}
 
+/** Another share is at this work. */
+export class DoneElsewhere extends Error {}
+
+/** Time between looks at work that another share is doing, in ms. */
+const waitMs = 300;
+
 /** Keeps account of the parts of one run, and has those made that are not there. */
 export class Orders {
   readonly cache: ContentCache;
   readonly #runner: OrderRunner;
+  readonly #claims: Claims | null;
   readonly #used = new Set<string>();
   #made = 0;
 
-  constructor(cacheFolder: string, runner: OrderRunner) {
+  /** Whether work that another share is doing is skipped for now, or waited for. */
+  impatient = false;
+
+  /** `claims`: with whom the work is shared, when several programs work into the same folder. */
+  constructor(cacheFolder: string, runner: OrderRunner, claims: Claims | null = null) {
+    this.#claims = claims;
     this.cache = new ContentCache(cacheFolder);
     this.#runner = runner;
   }
 
   get inHand(): number {
     return this.#runner.inHand;
+  }
+
+  /** Has the prune at the end of the run take a part. */
+  forget(key: string): void {
+    this.#used.delete(key);
   }
 
   /** Parts that had to be made, so far. */
@@ -70,9 +90,30 @@ export class Orders {
     if (!this.cache.has(this.use(order.key))) await this.#perform(order);
   }
 
-  async hear(order: OrderOf<"hear">): Promise<{ key: string; hashes: readonly (string | null)[] }> {
-    const { done, hashes } = await this.#perform(order);
-    return { key: done, hashes: hashes! };
+  /** Has a shard heard, unless another share did; `name`: key under which the answer is found then. */
+  async hear(order: OrderOf<"hear">, name: string): Promise<HearAnswer> {
+    const answer = await this.#unlessDone(name, () => this.#send(order));
+    if (answer === null) return requirePart<HearAnswer>(this.cache, name);
+    return { key: answer.done, hashes: answer.hashes! };
+  }
+
+  async #perform(order: Exclude<Order, { kind: "hear" }>): Promise<void> {
+    await this.#unlessDone(order.key, () => this.#send(order));
+  }
+
+  /** Does `work` unless another share has done it; null then. */
+  async #unlessDone<T>(name: string, work: () => Promise<T>): Promise<T | null> {
+    if (this.#claims === null) return work();
+    while (!this.#claims.take(name)) {
+      if (this.cache.has(name)) return null;
+      if (this.impatient) throw new DoneElsewhere();
+      await sleep(waitMs);
+    }
+    try {
+      return this.cache.has(name) ? null : await work();
+    } finally {
+      this.#claims.release(name);
+    }
   }
 
   /** Removes what this run neither used nor made. */
@@ -80,7 +121,7 @@ export class Orders {
     this.cache.prune(this.isUsed);
   }
 
-  async #perform(order: Order): Promise<Extract<OrderAnswer, { done: string }>> {
+  async #send(order: Order): Promise<Extract<OrderAnswer, { done: string }>> {
     const text = await this.#runner.run(writeOrder(order)).catch((error: Error) => {
       throw error instanceof UserError ? error : new OrderFailed(error.message);
     });

@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, rm } from "node:fs/promises";
+import { access, mkdir, readdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import * as messages from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
@@ -38,11 +38,15 @@ export interface ResultsFolder {
 }
 
 /** Opens a folder to write results into: a new one, an empty one or one that a run made. Refuses any other. */
-export async function openResultsFolder(folder: string, markerText: string): Promise<ResultsFolder> {
+export async function openResultsFolder(
+  folder: string,
+  markerText: string,
+  workName: string = workFolder,
+): Promise<ResultsFolder> {
   const entries = await listOrCreate(folder);
   if (entries.length > 0 && !entries.includes(marker))
     throw new UserError(messages.folderNotOurs(folder, entries));
-  const work = join(folder, workFolder);
+  const work = join(folder, workName);
   try {
     await writeFileAtomic(join(folder, marker), markerText);
     await rm(work, { recursive: true, force: true });
@@ -66,6 +70,13 @@ export async function resultPath(folder: string, file: ResultFile): Promise<stri
   if (!entries.includes(resultFiles[file]))
     throw new UserError(messages.resultMissing(folder, resultFiles[file]));
   return path;
+}
+
+export function fileExists(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  );
 }
 
 export async function readJson(path: string): Promise<unknown> {
