@@ -1,3 +1,4 @@
+import { isConsonant, isVowel } from "../../phonology/phones.ts";
 import { quantile } from "../../signals/quantile.ts";
 import { type CellToken, cellsFromTokens } from "../cellsFromTokens.ts";
 import { type Contrast, contrasts, sides } from "../lengthContrast.ts";
@@ -18,20 +19,18 @@ export interface LengthByRate {
   readonly bands: readonly { readonly band: RateBand; readonly row: RatioRow }[];
 }
 
-type RatedToken = CellToken & { readonly rate: number };
-
 /**
  * Long against short and doubled against single: as they are, relative to the mora of their stretch, and in slow, middle
  * and fast stretches, a third of each speaker's tokens each. Tokens without a known rate are left out of all three, so
- * that they compare the same. Normalisation as in `normaliseDurations` (`mora`).
+ * that they compare the same. Vowels stand between consonants, consonants after a vowel. Normalisation as in `normaliseDurations` (`mora`).
  */
 export function lengthByRate(table: TokenTable, rows: Uint32Array, level: number): LengthByRate[] {
-  const tokens = ratedTokens(table, rows);
-  if (tokens.length === 0) return [];
-  const inMorae = tokens.map((token) => ({ ...token, durationMs: token.durationMs * token.rate }));
-  const limits = thirdsBySpeaker(tokens);
-  const banded = tokens.map((token) => ({ ...token, position: bandOf(token, limits.get(token.speaker)!) }));
-  const [raw, perMora, byBand] = [tokens, inMorae, banded].map(cellsFromTokens);
+  const kept = comparedRows(table, rows);
+  if (kept.length === 0) return [];
+  const limits = thirdsBySpeaker(table, kept);
+  const [raw, perMora, byBand] = (["ms", "mora", "band"] as const).map((unit) =>
+    cellsFromTokens(cellTokens(table, kept, unit, limits)),
+  );
   return contrasts.map((contrast) => {
     const ratios = (cells: typeof raw, by: "phone" | "position" | null) =>
       durationRatios(cells!, { contrast, level, by: by === null ? [] : [by] }).rows.filter(
@@ -49,38 +48,79 @@ export function lengthByRate(table: TokenTable, rows: Uint32Array, level: number
   });
 }
 
-/** Tokens on either side of a contrast that have a duration and a speech rate (mora/s). */
-function ratedTokens({ labels, numbers }: TokenTable, rows: Uint32Array): RatedToken[] {
+/** Rows on either side of a contrast that have a duration and a speech rate. */
+function comparedRows({ labels, numbers }: TokenTable, rows: Uint32Array): Uint32Array {
   const wanted = new Set<string | null>(Object.values(sides).flatMap(({ long, short }) => [long, short]));
-  const tokens: RatedToken[] = [];
-  for (const row of rows) {
-    const rate = numbers.speechRateMoraePerSec[row]!;
-    const durationMs = numbers.durationMs[row]!;
-    if (!(rate > 0 && durationMs > 0) || !wanted.has(labelAt(labels.length, row))) continue;
-    const text = (name: keyof typeof labels) => labelAt(labels[name], row);
-    const truth = (name: keyof typeof labels) => (text(name) === null ? null : text(name) === "true");
-    tokens.push({
-      ...{ dataset: text("dataset")!, labelSet: text("labelSet")!, speaker: text("speaker") ?? "unknown" },
-      ...{ phone: text("phone")!, kind: text("kind")!, length: text("length") },
-      ...{ before: text("before") ?? "unknown", after: text("after") ?? "unknown" },
-      ...{ position: "all", accented: null, devoiceableNeighbour: false },
-      ...{ timeBasis: text("timeBasis") ?? "aligned", atFloor: truth("atFloor") ?? false },
-      ...{ devoiced: null, devoicedBasis: null, durationMs, rate },
-    } as RatedToken);
-  }
-  return tokens;
+  return rows.filter(
+    (row) =>
+      numbers.speechRateMoraePerSec[row]! > 0 &&
+      numbers.durationMs[row]! > 0 &&
+      wanted.has(labelAt(labels.length, row)) &&
+      neighbourOf(
+        labelAt(labels.kind, row),
+        labelAt(labels.before, row) ?? "",
+        labelAt(labels.after, row) ?? "",
+      ) !== null,
+  );
 }
 
-function thirdsBySpeaker(tokens: readonly RatedToken[]): Map<string, readonly [number, number]> {
-  const rates = new Map<string, number[]>();
-  for (const { speaker, rate } of tokens) {
+/** The rows one after the other, in ms, in thousandths of a mora, or with their third in place of the position. */
+function* cellTokens(
+  { labels, numbers }: TokenTable,
+  rows: Uint32Array,
+  unit: "ms" | "mora" | "band",
+  limits: ReadonlyMap<number, readonly [number, number]>,
+): Generator<CellToken> {
+  for (const row of rows) {
+    const kind = labelAt(labels.kind, row)!;
+    const rate = numbers.speechRateMoraePerSec[row]!;
+    const durationMs = numbers.durationMs[row]!;
+    const neighbour = neighbourOf(kind, labelAt(labels.before, row)!, labelAt(labels.after, row)!)!;
+    yield {
+      dataset: labelAt(labels.dataset, row)!,
+      labelSet: labelAt(labels.labelSet, row)!,
+      speaker: labelAt(labels.speaker, row) ?? "unknown",
+      phone: labelAt(labels.phone, row)!,
+      kind,
+      length: labelAt(labels.length, row),
+      before: neighbour,
+      after: neighbour,
+      position: unit === "band" ? bandOf(rate, limits.get(labels.speaker.codes[row]!)!) : "all",
+      accented: null,
+      devoiceableNeighbour: false,
+      timeBasis: labelAt(labels.timeBasis, row) ?? "aligned",
+      atFloor: labelAt(labels.atFloor, row) === "true",
+      devoiced: null,
+      devoicedBasis: null,
+      durationMs: unit === "mora" ? durationMs * rate : durationMs,
+    };
+  }
+}
+
+/**
+ * One sound in place of all neighbours that the contrasts take alike, so that there are few cells: a consonant about a
+ * vowel, a vowel about a consonant. Null for tokens that no contrast compares.
+ */
+function neighbourOf(kind: string | null, before: string, after: string): "k" | "a" | null {
+  if (kind === "vowel") return isConsonant(before) && isConsonant(after) ? "k" : null;
+  return isVowel(before) ? "a" : null;
+}
+
+/** Rates that part slow from middle and middle from fast, by code of the speaker. */
+function thirdsBySpeaker(
+  { labels, numbers }: TokenTable,
+  rows: Uint32Array,
+): Map<number, readonly [number, number]> {
+  const rates = new Map<number, number[]>();
+  for (const row of rows) {
+    const speaker = labels.speaker.codes[row]!;
     const own = rates.get(speaker);
-    if (own) own.push(rate);
-    else rates.set(speaker, [rate]);
+    if (own) own.push(numbers.speechRateMoraePerSec[row]!);
+    else rates.set(speaker, [numbers.speechRateMoraePerSec[row]!]);
   }
   return new Map([...rates].map(([speaker, own]) => [speaker, [quantile(own, 1 / 3), quantile(own, 2 / 3)]]));
 }
 
-function bandOf({ rate }: RatedToken, [low, high]: readonly [number, number]): RateBand {
+function bandOf(rate: number, [low, high]: readonly [number, number]): RateBand {
   return rate <= low ? "slow" : rate <= high ? "middle" : "fast";
 }
