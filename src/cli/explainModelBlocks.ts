@@ -1,4 +1,5 @@
 import type { Effect, Explanation, Model } from "../estimates/explain/explanation.ts";
+import { amount } from "../messages/amount.ts";
 import {
   type Block,
   type Cell,
@@ -19,7 +20,7 @@ export function blocksOfExplanation(explanation: Explanation): Block[] {
     average === null
       ? []
       : [
-          `${tokens} vowels (${explanation.population}) of ${speakers} speakers${words === null ? "" : ` in ${words} words`}, basis: ${basis}.`,
+          `${amount(tokens, "vowel")} (${explanation.population}) of ${amount(speakers, "speaker")}${words === null ? "" : ` in ${amount(words, "word")}`}, basis: ${basis}.`,
           outcome === "devoicing"
             ? `${(100 * average).toFixed(1)} % of them are devoiced.`
             : `Their geometric mean is ${average.toFixed(1)} ms.`,

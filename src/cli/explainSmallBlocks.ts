@@ -1,5 +1,6 @@
 import type { Colouring } from "../estimates/colouring.ts";
 import type { DecisionError } from "../estimates/knownError.ts";
+import { amount } from "../messages/amount.ts";
 import { type Block, interval, number, word } from "./printBlocks.ts";
 
 /** Consonant before /i/ against before /u/. */
@@ -48,7 +49,7 @@ export function blocksOfError(error: DecisionError): Block[] {
   return [
     {
       heading,
-      lines: [`${error.tokens} vowels of ${error.speakers} speakers. ${error.method}.`],
+      lines: [`${amount(error.tokens, "vowel")} of ${amount(error.speakers, "speaker")}. ${error.method}.`],
       rows: shares.map(({ what, share }) => ({
         what: word(what),
         share: number(share?.estimate ?? null, 4),

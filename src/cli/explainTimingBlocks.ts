@@ -1,5 +1,6 @@
 import type { Timing } from "../estimates/explain/explainTiming.ts";
 import type { SpeakerMean } from "../estimates/timing/speakerMean.ts";
+import { amount } from "../messages/amount.ts";
 import type { RhythmTable } from "../storage/loadReferenceTables.ts";
 import { type Block, type Cell, interval, number, word } from "./printBlocks.ts";
 
@@ -33,7 +34,7 @@ export function blocksOfTiming(timing: Timing, published: readonly RhythmTable[]
     {
       heading: `Timing in ${dataset} (${labelSet})`,
       lines: [
-        `${timing.tokens} vowels and consonants of ${timing.speakers} speakers, times: ${basis}. Means over speakers, each counting the same, with t intervals.`,
+        `${amount(timing.tokens, "vowel or consonant", "vowels and consonants")} of ${amount(timing.speakers, "speaker")}, times: ${basis}. Means over speakers, each counting the same, with t intervals.`,
         ...missing.map((reason) => `Cannot be estimated: ${reason}`),
       ],
       rows: [

@@ -1,4 +1,5 @@
 import { type Command, InvalidArgumentError } from "commander";
+import { amount } from "../messages/amount.ts";
 import { howToMark } from "../messages/marks.ts";
 import { sampleVowels } from "../sampleVowels.ts";
 import { printNotes } from "./printEstimates.ts";
@@ -46,7 +47,7 @@ export function registerSample(program: Command): void {
         onProgress,
       }).finally(stop);
       process.stdout.write(
-        `${record.sampled} vowels to mark. Listen and mark in ${record.page}, or fill the column "mark" of ${record.sheet}.\n${howToMark}\n`,
+        `${amount(record.sampled, "vowel")} to mark. Listen and mark in ${record.page}, or fill the column "mark" of ${record.sheet}.\n${howToMark}\n`,
       );
       printNotes(record.notes);
     });

@@ -48,11 +48,10 @@ export function registerWords(program: Command): void {
       "Chooses words and minimal pairs for a lesson from the dictionary, the corpus and your own list, each with the evidence that stands behind it; or looks one word up.",
     )
     .argument("<results>", "results folder that `morascope run … --out` wrote")
-    .option(
-      "--target <names>",
-      `what to drill, joined by commas: ${targets.join(", ")} (default: all)`,
-      targetList,
-      targets as readonly Target[],
+    .addOption(
+      new Option("--target <names>", `what to drill, joined by commas: ${targets.join(", ")}`)
+        .argParser(targetList)
+        .default(targets as readonly Target[], "all"),
     )
     .option("--pairs <n>", "words, pairs or triplets of each target", whole(1), size)
     .option("--max-morae <n>", "morae of the longest word", whole(1), maxMorae)
@@ -71,11 +70,13 @@ export function registerWords(program: Command): void {
       heldOutShare,
     )
     .option("--seed <n>", "another seed, another set; the same seed, the same set", whole(0), seed)
-    .option(
-      "--weight <part=number>",
-      `how much a part of the score counts, may be repeated: ${parts.map((part) => `${part}=${defaultWeights[part]}`).join(", ")}`,
-      weight,
-      defaultWeights,
+    .addOption(
+      new Option(
+        "--weight <part=number>",
+        `how much a part of the score counts, may be repeated: ${parts.map((part) => `${part}=${defaultWeights[part]}`).join(", ")}`,
+      )
+        .argParser(weight)
+        .default(defaultWeights, "as listed"),
     )
     .option(
       "--list <file>",

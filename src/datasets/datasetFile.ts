@@ -52,7 +52,10 @@ const speaker = v.variant("from", [
     from: v.literal("id"),
     pattern: v.pipe(
       text,
-      v.check(isPatternWithGroup, "a regular expression with one (group) that catches the speaker"),
+      v.check(
+        isPatternWithGroup,
+        "a regular expression with one (group) that catches the speaker, no group repeated, and at most three of * and +",
+      ),
     ),
   }),
 ]);
@@ -118,10 +121,24 @@ export function parseDatasetFile(json: string, file: string): DatasetFile {
     const reason = error instanceof Error ? error.message : String(error);
     throw new UserError(datasetFileNotJson(file, lineOfError(json, reason), reason));
   }
+  if (Array.isArray(data) || data === null || typeof data !== "object")
+    throw new UserError(datasetFileInvalid(file, [notAnObject]));
   const parsed = v.safeParse(datasetFileSchema, data);
   if (parsed.success) return parsed.output;
   throw new UserError(datasetFileInvalid(file, parsed.issues.map(describeIssue)));
 }
+
+const notAnObject = 'It must be one object in braces, as in {"name": "Town radio readings"}.';
+
+/** What the parser calls things, in words. */
+const inWords: Readonly<Record<string, string>> = {
+  string: "text in quotation marks",
+  number: "a number",
+  boolean: "true or false",
+  Array: "a list in square brackets",
+  Object: "an object in braces",
+  ">=1": "not empty, or a number from 1",
+};
 
 function describeIssue(issue: v.BaseIssue<unknown>): string {
   const place = v.getDotPath(issue) ?? "the whole file";
@@ -129,11 +146,16 @@ function describeIssue(issue: v.BaseIssue<unknown>): string {
     issue.type === "check" || issue.type === "regex" ? issue.message : (issue.expected ?? issue.message);
   if (issue.type === "strict_object" && issue.expected === "never")
     return `${place} is not a field that is read; check its spelling.`;
-  if (issue.received === "undefined") return `${place} is missing; it must be ${wanted}.`;
-  return `${place} is ${JSON.stringify(issue.input)}; it must be ${wanted}.`;
+  if (issue.received === "undefined") return `${place} is missing.`;
+  const value = JSON.stringify(issue.input);
+  const shown = value.length > 80 ? `${value.slice(0, 77)}…` : value;
+  return `${place} is ${shown}; it must be ${inWords[wanted] ?? wanted}.`;
 }
 
+/** One group to catch the speaker, and no repetition that could take for ever: of a group, or more than three. */
 function isPatternWithGroup(pattern: string): boolean {
+  if (pattern.length > 200 || /\)[*+{]/.test(pattern)) return false;
+  if ((pattern.match(/[*+]|\{\d+,/g)?.length ?? 0) > 3) return false;
   try {
     return new RegExp(`${pattern}|`).exec("")!.length === 2;
   } catch {

@@ -1,3 +1,5 @@
+import { amount } from "./amount.ts";
+
 // What can be wrong when results are held against labels, and what a reader must know beside the figures.
 
 export function labelSetUnknown(wanted: string, found: readonly string[]): string {
@@ -38,7 +40,7 @@ export function noCounterpart(own: readonly string[], reference: readonly string
 }
 
 export function nothingComparable(recordings: number): string {
-  return `${recordings} recordings have a label file, but the sounds in it are those of another text. Check that the labels belong to these recordings.`;
+  return `${amount(recordings, "recording has", "recordings have")} a label file, but the sounds in it are those of another text. Check that the labels belong to these recordings.`;
 }
 
 /** Heading of the boundary figures: who placed the reference decides what they may be called. */
@@ -82,19 +84,19 @@ export function syntheticReference(name: string): string {
 }
 
 export function withoutLabels(count: number): string {
-  return `${count} recordings of the results have no label file and are in no figure.`;
+  return `${amount(count, "recording")} of the results without a label file: in no figure.`;
 }
 
 export function withoutResults(count: number): string {
-  return `${count} label files have no aligned recording in the results and are in no figure.`;
+  return `${amount(count, "label file")} without an aligned recording in the results: in no figure.`;
 }
 
 export function unreadableLabels(count: number): string {
-  return `${count} label files could not be read and are in no figure.`;
+  return `${amount(count, "label file")} could not be read: in no figure.`;
 }
 
 export function otherTexts(count: number): string {
-  return `${count} recordings have labels of another text (less than half of the sounds are the same) and are in no figure.`;
+  return `${amount(count, "recording")} with labels of another text (less than half of the sounds are the same): in no figure.`;
 }
 
 export function phonesDiffer(places: number, same: number, reference: number): string {

@@ -1,3 +1,5 @@
+import { amount } from "./amount.ts";
+
 /** Wording of what can be wrong with a dataset. The place (file, line) is carried beside it. */
 export interface DatasetWording {
   readonly rule: string;
@@ -30,7 +32,7 @@ export const audioWithoutLine = (path: string): DatasetWording => ({
 
 export const unlistedAudio = (count: number, list: string): DatasetWording => ({
   rule: "audio-not-in-list",
-  message: `${count} recordings are not in ${list}, the list that was read.`,
+  message: `${amount(count, "recording is", "recordings are")} not in ${list}, the list that was read.`,
   wayOut: "Nothing need be done: the dataset's makers keep them in other lists.",
   excluded: false,
 });
@@ -166,7 +168,7 @@ export const partReversed = (startSec: string, endSec: string): DatasetWording =
 
 export const speakerUnknown = (count: number): DatasetWording => ({
   rule: "speaker-unknown",
-  message: `The dataset does not say who speaks; its ${count} recordings are counted as one speaker.`,
+  message: `The dataset does not say who speaks; its ${amount(count, "recording is", "recordings are")} counted as one speaker.`,
   wayOut:
     "Intervals then speak of this dataset alone. A column or folder with speaker names (see dataset.json) makes them wider and honest.",
   excluded: false,

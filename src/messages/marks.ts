@@ -1,3 +1,5 @@
+import { amount } from "./amount.ts";
+
 // What can be wrong when a sample is drawn or a filled sheet is read.
 
 export function sampleFolderTaken(folder: string): string {
@@ -29,11 +31,11 @@ export function datasetsNotSampled(datasets: readonly string[]): string {
 }
 
 export function fewerThanAsked(found: number, asked: number): string {
-  return `Only ${found} vowels could be drawn, not ${asked}.`;
+  return `Only ${amount(found, "vowel")} could be drawn, not ${asked}.`;
 }
 
 export function clipsLost(count: number, first: string): string {
-  return `${count} vowels were left out because their recording cannot be read; the first: ${first}`;
+  return `${amount(count, "vowel was", "vowels were")} left out because the recording cannot be read; the first: ${first}`;
 }
 
 export const keepKeyApart = (key: string): string =>

@@ -67,9 +67,23 @@ test.each([
   ],
   [{ speaker: { from: "id", pattern: "no group" } }, ["one (group)"]],
   [{ table: { file: "/etc/passwd", columns: {} } }, ['table.file is "/etc/passwd"']],
-  [{ attribution: "me" }, ['attribution is "me"; it must be Array']],
-  [{ name: 7 }, ["name is 7; it must be string"]],
-  ["just text", ['the whole file is "just text"; it must be Object']],
+  [{ attribution: "me" }, ['attribution is "me"; it must be a list in square brackets']],
+  [{ name: 7 }, ["name is 7; it must be text in quotation marks"]],
+  ["just text", ["It must be one object in braces"]],
+  [[], ["It must be one object in braces"]],
+  [null, ["It must be one object in braces"]],
+  [{ speaker: { from: "id", pattern: "^(a+)+$" } }, ["no group repeated"]],
+  [{ speaker: { from: "id", pattern: "^([a-z]+)_.*.*.*x" } }, ["at most three"]],
+  [
+    { names: "x", layout: 3, licence: {}, labelSets: [{ id: "", path: "../x" }] },
+    [
+      "names is not a field",
+      "layout is 3",
+      "licence.name is missing",
+      'labelSets.0.id is ""',
+      "labelSets.0.path",
+    ],
+  ],
 ])("parseDatasetFile refuses %j with path, value and what is allowed", (data, parts) => {
   let message = "";
   try {
