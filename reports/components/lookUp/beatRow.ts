@@ -1,4 +1,3 @@
-import { percentRange } from "../../../src/findings/format.ts";
 import { type Chance, chanceOf } from "../../../src/findings/words/devoicingTable.ts";
 import { vowelsOf } from "../../../src/findings/words/environment.ts";
 import {
@@ -36,7 +35,7 @@ export function beatRow(sound: Sound, accent: number | null, { devoicing }: Look
           ? [element("span", { class: "kind" }, text.unknown)]
           : [
               element("strong", {}, text.percent(estimate)),
-              element("span", {}, percentRange(chance.low!, chance.high!)),
+              element("span", {}, interfaceText().words.range(chance.low!, chance.high!)),
               element("span", { class: "kind" }, text[kind!]),
             ];
     const beat = element(

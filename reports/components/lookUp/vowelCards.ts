@@ -1,4 +1,3 @@
-import { percentRange } from "../../../src/findings/format.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { type Attested, attestedNear } from "../../../src/findings/words/attested.ts";
 import { type Chance, chanceOf } from "../../../src/findings/words/devoicingTable.ts";
@@ -73,7 +72,7 @@ const nameOf = (phone: string) => {
 function chanceLine({ estimate, low, high }: Chance): HTMLElement[] {
   const text = interfaceText().lookUp;
   if (estimate === null || low === null || high === null) return [];
-  const said = `${text.chance(text.percent(estimate))} (${percentRange(low, high)})`;
+  const said = `${text.chance(text.percent(estimate))} (${interfaceText().words.range(low, high)})`;
   return [
     element(
       "div",

@@ -1,4 +1,3 @@
-import { percentRange } from "../../../src/findings/format.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import type { Chance, DevoicingTable } from "../../../src/findings/words/devoicingTable.ts";
 import type { LengthRatio } from "../../../src/findings/words/lengthEvidence.ts";
@@ -29,7 +28,7 @@ function chanceRow(vowel: string, chance: Chance, table: DevoicingTable): HTMLEl
   const { estimate, low, high, tokens, devoiced, speakers } = chance;
   if (estimate === null || low === null || high === null)
     return element("p", { class: "no-evidence" }, table.predicted > 0 ? text.onlyPredicted : text.noEvidence);
-  const said = text.chance(vowel, text.percent(estimate), percentRange(low, high));
+  const said = text.chance(vowel, text.percent(estimate), text.range(low, high));
   const behind =
     tokens > 0 ? text.heardSame(devoiced, tokens, speakers) : text.notHeard(table.tokens, table.speakers);
   return row(evidencePicture({ at: estimate, low, high }, shareTicks, said), said, behind);

@@ -1,7 +1,6 @@
 import { count, figures } from "./figures.ts";
 
 const space = "\u00a0";
-const vowelName = (vowel: string) => `/${vowel}/`;
 
 /** The page that looks one word up. */
 export const lookUp = {
@@ -42,7 +41,7 @@ export const lookUp = {
   percent: (share: number) => `${Math.round(100 * share)}${space}%`,
 
   vowel: "The vowels, one by one",
-  heading: (kana: string, vowel: string) => `${kana}: ${vowelName(vowel)}`,
+  heading: (kana: string, vowel: string) => `${kana}: /${vowel}/`,
   pause: "a pause",
   doubled: "a doubled consonant",
   between: (before: string, after: string) => `between ${before} and ${after}`,

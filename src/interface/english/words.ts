@@ -88,6 +88,8 @@ export const words = {
   pickShort: "Pick",
   picked: "Picked",
   percent: (share: number) => `${Math.round(100 * share)}${space}%`,
+  /** Two shares as the bounds of an interval. */
+  range: (low: number, high: number) => `${Math.round(100 * low)} to ${Math.round(100 * high)}${space}%`,
   chance: (vowel: string, estimate: string, range: string) =>
     `/${vowel}/ whispered in about ${estimate} (${range})`,
   ratio: {
