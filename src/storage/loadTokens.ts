@@ -49,7 +49,7 @@ export async function loadSomeTokens(resultsFolder: string, most: number): Promi
   };
   const labels: Record<string, TokenTable["labels"]["phone"]> = {};
   const numbers: Record<string, Float64Array> = {};
-  const recordings = recordingsOf(await Promise.all(["dataset", "labelSet", "utterance"].map(read)));
+  const recordings = recordingsOf(await Promise.all(["dataset", "speaker", "utterance"].map(read)));
   const every = Math.max(1, Math.ceil(recordings.length / most));
   const rows = every === 1 ? null : rowsOfEvery(recordings, every);
   const size = rows?.length ?? recordings.length;
@@ -63,7 +63,7 @@ export async function loadSomeTokens(resultsFolder: string, most: number): Promi
   return { table, every, of: recordings.length };
 }
 
-/** The number of each row's recording, numbered as met. */
+/** The number of each row's recording, numbered as met; all label sets of a recording share it. */
 function recordingsOf(keys: readonly (readonly unknown[])[]): Uint32Array {
   const places = new Map<string, number>();
   return Uint32Array.from({ length: keys[0]!.length }, (_, row) => {

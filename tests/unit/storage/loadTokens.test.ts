@@ -16,13 +16,14 @@ beforeAll(async () => {
   const results = await openResultsFolder(folder, "test\n");
   const writer = await ResultsWriter.open(results, 64);
   for (let u = 0; u < recordings; u++)
-    for (let index = 0; index < each; index++)
+    for (let row = 0; row < each; row++)
       writer.tokens.append({
         ...{
           ...plainToken,
+          labelSet: row < 4 ? "first" : "second",
           utterance: `u${u}`,
-          index,
-          word: `w${index % 3}`,
+          index: row < 4 ? row : row - 4,
+          word: `w${row % 3}`,
           startMs: 0,
           endMs: 60,
           closureMs: null,
@@ -42,12 +43,14 @@ describe("loadSomeTokens", () => {
     expect(some.table).toEqual(await loadTokens(folder));
   });
 
-  test("else reads every n-th recording, each whole", async () => {
+  test("else reads every n-th recording, each whole, with all its label sets", async () => {
     const { table, every, of } = await loadSomeTokens(folder, 30);
     expect([every, of, table.size]).toEqual([3, 70, 4 * each]);
     const names = Array.from(table.labels.utterance.codes, (code) => table.labels.utterance.labels[code]);
     expect([...new Set(names)]).toEqual(["u0", "u3", "u6", "u9"]);
-    expect([...table.numbers.index]).toEqual([0, 1, 2, 3].flatMap(() => [0, 1, 2, 3, 4, 5, 6]));
+    const sets = Array.from(table.labels.labelSet.codes, (code) => table.labels.labelSet.labels[code]);
+    expect(sets.filter((set) => set === "first")).toHaveLength(4 * 4);
+    expect(sets.filter((set) => set === "second")).toHaveLength(4 * 3);
   });
 });
 
