@@ -1,5 +1,6 @@
 import { type Basis, isEvidence } from "../../../src/basis.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { listenMeasure } from "../../../src/publish/listenColumns.ts";
 import { flagAt, type ListenTable, labelAt, numberAt } from "../../../src/publish/readListen.ts";
 import { element } from "../element.ts";
 import { devoicedAt } from "./tokenMorae.ts";
@@ -45,6 +46,24 @@ function needles(logOdds: number, islandMs: number, probability: number): HTMLEl
   );
 }
 
+const ofConsonants = [
+  ...(["closureMs", "closurePartMs", "releasePartMs", "fricationMs", "fricationCentreHz"] as const),
+] as const;
+
+/** What was measured of a consonant's parts. */
+function parts(table: ListenTable, row: number): HTMLElement | null {
+  const found = ofConsonants.flatMap((name) => {
+    const value = numberAt(table, name, row);
+    const { unit, about } = listenMeasure(name);
+    return value === null ? [] : [{ about, value: `${Math.round(value).toLocaleString("en")}\u00a0${unit}` }];
+  });
+  if (found.length === 0) return null;
+  const items = found.map(({ about, value }) =>
+    element("div", {}, element("dt", {}, about), element("dd", {}, value)),
+  );
+  return element("dl", { class: "parts-measured" }, ...items);
+}
+
 /** Why a vowel was called what it was called, and how near to the boundary it was. */
 export function why(table: ListenTable, row: number): HTMLElement {
   const words = interfaceText().listen.why;
@@ -81,6 +100,7 @@ export function why(table: ListenTable, row: number): HTMLElement {
     probability === null || logOdds === null || islandMs === null
       ? null
       : needles(logOdds, islandMs, probability),
+    consonant && parts(table, row),
     ...lines.map((line) => element("p", {}, line)),
   );
 }
