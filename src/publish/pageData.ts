@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { writeFile } from "node:fs/promises";
 import path from "node:path";
-import type { Colouring } from "../estimates/colouring.ts";
+import { type Colouring, consonantColouring } from "../estimates/colouring.ts";
 import type { DevoicingError } from "../estimates/devoicingError.ts";
 import { explainTiming, type Timing } from "../estimates/explain/explainTiming.ts";
 import type { Explanation } from "../estimates/explain/explanation.ts";
@@ -94,8 +94,8 @@ export async function writePageData(
       ...{ dataset: source.dataset, labelSet: source.labelSet },
       ...take(table!, source),
     }));
-  // What a large corpus left open because models take long: these two are quick.
-  const { timing: timings = [], vowelSpace: spaces = [] } = explanations ?? {};
+  // What a large corpus left open because models take long: these three are quick.
+  const { timing: timings = [], vowelSpace: spaces = [], colouring: colourings = [] } = explanations ?? {};
   const reason = explanations?.reason ?? null;
   const timing: TimingData = {
     timings: timings.length > 0 || table === null ? timings : explainTiming(table, { level }),
@@ -113,7 +113,7 @@ export async function writePageData(
   };
   const colouring: ColouringData = {
     reason,
-    colourings: explanations?.colouring ?? [],
+    colourings: colourings.length > 0 || table === null ? colourings : consonantColouring(table, { level }),
     samples: each((table, source) => ({ sides: colouringSample(table, source) })),
   };
   const whatMatters: WhatMattersData = {
