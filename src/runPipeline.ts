@@ -8,6 +8,7 @@ import { findDevoicingError } from "./findDevoicingError.ts";
 import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
 import { judgeResults } from "./judgeResults.ts";
+import { keepConclusions } from "./keepConclusions.ts";
 import { measureDatasets } from "./measureDatasets.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
@@ -107,7 +108,7 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
     const runner = await startRunner(options, results.work);
     const orders = new Orders(results.cache, runner);
     const measured = await measure(options, results, orders).finally(() => runner.close());
-    const record = await conclude(options, results, measured);
+    const record = await conclude(options, results, measured, orders);
     orders.prune();
     const folders = Object.fromEntries(
       record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
@@ -159,16 +160,16 @@ async function conclude(
   options: RunOptions,
   results: ResultsFolder,
   measured: RunRecord,
+  orders: Orders,
 ): Promise<RunRecord> {
+  const keep = keepConclusions(orders, [results.path("tokens"), results.path("cells")]);
   const cells = await loadCells(resolve(options.out));
   const devoicingError = await findDevoicingError(resolve(options.out), options.marks, options.level);
   const record = { ...measured, devoicingError };
   const accuracy = correctingError(devoicingError);
-  const estimates = runEstimates(
-    cells,
-    options.level,
-    accuracy,
-    await loadTokensForWords(resolve(options.out), cells),
+  const { level } = options;
+  const estimates = await keep("estimates", [level, accuracy], async () =>
+    runEstimates(cells, level, accuracy, await loadTokensForWords(resolve(options.out), cells)),
   );
   await writeJson(results.path("estimates"), estimates);
   await writeJson(results.path("findings"), runFindings(estimates, record.datasets));
@@ -178,11 +179,8 @@ async function conclude(
   explaining(0);
   await writeJson(
     results.path("explanations"),
-    await storedExplanations(
-      record.counts.tokens,
-      () => loadTokens(resolve(options.out)),
-      options.level,
-      synthetic,
+    await keep("explanations", [level, synthetic], () =>
+      storedExplanations(record.counts.tokens, () => loadTokens(resolve(options.out)), level, synthetic),
     ),
   );
   explaining(1);
@@ -190,18 +188,22 @@ async function conclude(
     record.datasets.flatMap(({ id, notice }) => (notice === null ? [] : [[id, notice]])),
   );
   const rules = parseRules(await loadRules());
-  const { level } = options;
   await writeJson(
     results.path("rules"),
-    await judgeResults(resolve(options.out), rules, cells, {
-      ...{ level, notices },
-      ...(accuracy ? { accuracy } : {}),
-    }),
+    await keep("rules", [level, accuracy, notices, rules], () =>
+      judgeResults(resolve(options.out), rules, cells, {
+        ...{ level, notices },
+        ...(accuracy ? { accuracy } : {}),
+      }),
+    ),
   );
   const choosing = (done: number) =>
     options.onProgress({ task: "Choosing drill words", done, total: 1, unit: "step" });
   choosing(0);
-  await writeJson(results.path("drillWords"), await chooseDrillWords(results.path("tokens"), cells, level));
+  await writeJson(
+    results.path("drillWords"),
+    await keep("drill words", [level], () => chooseDrillWords(results.path("tokens"), cells, level)),
+  );
   choosing(1);
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
