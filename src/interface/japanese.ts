@@ -18,6 +18,11 @@ const asked: Readonly<Record<string, readonly [question: string, where: string |
 };
 
 const times = (ratio: number) => ratio.toFixed(2);
+const lengths = {
+  "vowel-length": { long: "長母音", short: "短母音" },
+  gemination: { long: "促音", short: "単独の子音" },
+};
+const basis = { measured: "測定", annotated: "注釈", aligned: "整列", predicted: "予測" };
 
 /** The pages in Japanese. What is missing here is shown in English. */
 export const japanese: Translation<typeof english> = {
@@ -37,8 +42,10 @@ export const japanese: Translation<typeof english> = {
       datasets: "データセット",
       method: "方法",
       dictionary: "列の一覧",
+      cite: "引用",
     },
     descriptions: {
+      cite: "データセット、ソフトウェア、この結果の引用方法。テキスト、BibTeX、CSL-JSON。",
       index: "母音の無声化、長母音、促音について、このコーパスから分かることと、その確かさ。",
       devoicing: "母音が無声化する割合を、前後の音ごとに区間つきで示します。条件を変えると計算し直します。",
       length: "長母音と促音が、短母音や単独の子音よりどれだけ長いかを区間つきで示します。",
@@ -59,6 +66,166 @@ export const japanese: Translation<typeof english> = {
     credits: "データセットとクレジット",
     resultsOf: "結果の日付",
     languages: "言語",
+  },
+  choices: {
+    unknown: (label, value, instead) =>
+      `${label}: 「${value}」はここにはありません。${instead} を示しています。`,
+  },
+  dataset: {
+    description: (name) => `${name} から分かること、話者、ライセンス、ラベル、問題点。`,
+    shows: "分かること",
+    noFindings: "このラベルでは「はじめに」のどの問いにも答えられません。",
+    devoicing: "無声化",
+    length: "長さ",
+    cite: "引用のしかた",
+    speakers: "話者",
+    speakersOf: (set) => `${set} の話者`,
+    neutral: "話者はデータセットの記号で示します。誰であるかは分かりません。",
+    speaker: "話者",
+    sounds: "母音と子音",
+    card: "データセットについて",
+    own: "このデータセットだけのページ",
+  },
+  devoicing: {
+    corrected: {
+      shown:
+        "塗りつぶし: 判定どおりの数。白抜き: 人が印を付けた母音での判定の誤りで補正した値。その不確かさも区間に含みます。",
+      unknown: "この結果では判定がどれだけ誤るか分からないので、割合は数えたままを示します。",
+      markSome:
+        "補正した割合を見るには、無作為な標本に耳で印を付け (`morascope sample`)、`morascope run --marks` に渡してください。",
+      notBetterThanChance: "印を付けた母音が少なく、判定が偶然より良いとは言いきれないため、補正できません。",
+    },
+    compare: {
+      heading: "二つの条件を並べる",
+      lead: "一つ目は上で選んだ条件です。二つ目をここで選んでください。",
+      form: "二つ目の条件",
+      question: "二つの条件はどう違うか",
+      first: "一つ目",
+      second: "二つ目",
+      finding: (first, second, difference, interval, verdict) =>
+        `一つ目は${first}、二つ目は${second}、差は${difference}ポイントです (${interval})。${
+          {
+            open: "このコーパスでは違いがあるとは言えません。",
+            more: "一つ目のほうが多く無声化します。",
+            less: "一つ目のほうが無声化は少なくなります。",
+          }[verdict]
+        }`,
+      same: "二つの条件が同じです。二つ目を変えてください。",
+      none: "どちらかの条件に印のある母音がないため、比べられません。",
+      rule: "この印は規則がテキストから書いたものです。証拠ではないので、差は示しません。",
+      cut: (name, text) => `${name}: ${text}。`,
+      between: "、",
+      field: (label, value) => `${label} ${value}`,
+      rates: "無声化 (母音の%)",
+      difference: "一つ目−二つ目 (ポイント)",
+      row: "差",
+      shared: (n) => `母音${count(n)}個が両方に入っており、差は小さめに出ます。`,
+      tokens: (n) => `母音${count(n)}個`,
+      counts: (first, second, who, marks) => `母音${count(first)}個と${count(second)}個、${who}、${marks}。`,
+      columns: { what: "条件", rate: "割合または差 (%)", low: "下限", high: "上限", n: "母音の数" },
+    },
+    sweep: {
+      heading: "境界の置き方でどれだけ変わるか",
+      question: "判定をもっと厳しく、または緩くすると",
+      finding: (rate, interval, low, high, verdict) =>
+        `通常の境界0.5では${rate}です (${interval})。緩い0.2から厳しい0.8までで${low}から${high}まで動きます。${
+          {
+            hardly: "境界の置き方ではほとんど変わりません。",
+            some: "境界の置き方で少し変わります。",
+            much: "境界の置き方で変わるので、割合は慎重に読んでください。",
+          }[verdict]
+        }`,
+      none: "この条件には、無声化の確率が示された母音がありません。録音が必要で、ラベルだけでは得られません。",
+      long: "確率は無声子音のあとの短母音についてだけ残しています。この条件には含まれません。",
+      waiting: "個々の母音の確率を読み込んでいます。",
+      axisX: "この確率以上を無声化とする",
+      axisY: "無声化 (母音の%)",
+      usual: "通常",
+      counts: (n, who) => `母音${count(n)}個、${who}。確率は音声から測定。`,
+      remark:
+        "線: 境界ごとの割合。帯: 話者を単位とする区間。無声子音のあとの短母音を、ラベルによらず音から測ったもの。アクセントは見ていません。",
+      columns: { cutOff: "境界", rate: "割合", low: "下限", high: "上限", devoiced: "無声化", n: "母音の数" },
+    },
+  },
+  length: {
+    whole: {
+      "vowel-length":
+        "データセットの全話者・全位置、子音の間の母音。上の選択のうちデータセットだけが効きます。",
+      gemination: "データセットの全話者・全位置。上の選択のうちデータセットだけが効きます。",
+    },
+    none: "長さと話す速さの両方が十分に分かる音がここにはありません。",
+    counts: (contrast, long, short, who, times_) =>
+      `${lengths[contrast].long}${count(long)}個、${lengths[contrast].short}${count(short)}個、${who}、${times_}。`,
+    tokens: (long, short) => `${count(long)} : ${count(short)}個`,
+    positions: {
+      "vowel-length": "ポーズ間での位置で変わるか",
+      gemination: "ポーズ間での位置で変わるか",
+    },
+    normalised: {
+      question: "話す速さのせいか",
+      finding: (contrast, raw, perMora, interval, who, verdict) =>
+        `その区間の1拍の長さで割ると、${lengths[contrast].long}は${lengths[contrast].short}の${perMora}倍です (${interval}、${who})。ミリ秒のままでは${raw}倍です。${
+          {
+            alike: "速さを考えても比はほとんど変わりません。",
+            smaller: "元の比の一部は速さによるものです。",
+            larger: "速さが比の一部を隠しています。",
+          }[verdict]
+        }`,
+      morae: (short, long) => `平均して、短い音は1拍の${short}、長い音は${long}を占めます。`,
+      remark: "塗りつぶし: ミリ秒の長さ。白抜き: ポーズ間の区間の平均の拍で割った長さ。",
+      all: "全体",
+      axis: "倍率",
+      columns: {
+        sound: "音",
+        raw: "長さの比",
+        low: "下限",
+        high: "上限",
+        perMora: "拍あたりの比",
+        perLow: "拍あたりの下限",
+        perHigh: "拍あたりの上限",
+        long: "長い音の数",
+        short: "短い音の数",
+        speakers: "話者",
+      },
+    },
+    pace: {
+      question: "ゆっくり話しても速く話しても同じか",
+      bands: { slow: "ゆっくり", middle: "ふつう", fast: "速い" },
+      finding: (contrast, parts, who, verdict) =>
+        `${lengths[contrast].long}は${lengths[contrast].short}の${parts.join("、")}です (${who})。${
+          {
+            open: "区間が重なるため、このコーパスでは速さによる違いがあるとは言えません。",
+            larger: "ゆっくり話すときのほうが比は大きくなります。",
+            smaller: "ゆっくり話すときのほうが比は小さくなります。",
+          }[verdict]
+        }`,
+      part: (ratio, band) => `${ratio}倍 (${band})`,
+      remark:
+        "話者ごとの速さを三つに分けたもので、速い・遅いは同じ話者の中でのことです。速さはポーズ間の区間の1秒あたりのモーラ数。",
+      axis: "倍率",
+      columns: {
+        band: "話す速さ",
+        ratio: "比",
+        low: "下限",
+        high: "上限",
+        long: "長い音の数",
+        short: "短い音の数",
+        speakers: "話者",
+      },
+    },
+  },
+  ruleExamples: {
+    summary: (clearest, contrary) =>
+      `${[...(clearest > 0 ? [`最も明らかな${clearest}音`] : []), ...(contrary > 0 ? [`最も反する${contrary}音`] : [])].join("と")}`,
+    clearest: "経験則に最もよく合う音",
+    mostContrary: "最も反する音",
+    chosen: (by) =>
+      by === "probability"
+        ? "印の確かさ (測定した場合は無声化の確率) の順、異なる話者を優先して選びました。極端な例で、典型ではありません。"
+        : "比べる相手の話者自身の平均に対する長さの順、異なる話者を優先して選びました。極端な例で、典型ではありません。",
+    notAllHeard: "ライセンス、報告の大きさ、または録音がないために、ここで聞けないものがあります。",
+    none: "一つの音では示せません。この経験則は多くの音をまとめたものか、印や測定が足りません。",
+    card: "図",
   },
   controls: {
     set: "データセットとラベル",
@@ -247,6 +414,15 @@ export const japanese: Translation<typeof english> = {
     address: "アドレス",
   },
   cite: {
+    resultsTitle: (datasets) => `${datasets.join("、")}における日本語の音の測定`,
+    datasets: "データセット",
+    results: "この結果",
+    resultsLead: "一つの図や数値には、図の下の引用を使ってください。何を数えたかを示し、同じ表示に戻れます。",
+    software: "プログラム",
+    noCitation: "作者による引用方法はカードにありません。次はカードの記載です。",
+    versionUsed: (version) => `${version} 版。`,
+    addAddress: "このページを見たアドレスと日付を添えてください。",
+    saveAll: (form) => `すべてを${form}で保存`,
     title: "引用のしかた",
     description: "データセット、ソフトウェア、この結果の引用方法。テキスト、BibTeX、CSL-JSON。",
     lead: "配布資料や論文を読む人が、同じ数値にたどり着けるように。まずデータセットの作者を引用してください。録音がなければ測るものもありません。次にこの結果と、計算したプログラムを引用してください。",
@@ -266,6 +442,8 @@ export const japanese: Translation<typeof english> = {
     save: (ending) => `保存 (${ending})`,
   },
   timing: {
+    noneOf:
+      "この結果には個々の音についての答えがありません。別の版で作られたものです。もう一度実行してください。",
     title: "どの拍も同じ長さか",
     lead: "モーラは日本語の拍です。「か」は1拍、「かん」「かっ」は2拍。授業では「どの拍も同じ長さ」と教えます。語の長さが拍の数にどこまで従うか、母音が無声化した拍はどうなるかを示します。",
     choices: "見たいもの",
@@ -341,6 +519,9 @@ export const japanese: Translation<typeof english> = {
       },
     },
     rhythm: {
+      method:
+        "話者の値は、ポーズ間の区間の値を長さで重みづけた平均。全体は話者の平均とt区間で、どの話者も同じ重み。Ramus, Nespor & Mehler (1999) Cognition 73:265–292、Grabe & Low (2002) Laboratory Phonology 7:515–546。",
+      published: (language, work) => `${language}、${work}`,
       heading: "リズム",
       question: "よく使われる指標ではどんなリズムか",
       finding: (parts) => `話者の平均: ${parts.join("、")}。`,
@@ -371,6 +552,7 @@ export const japanese: Translation<typeof english> = {
     },
   },
   vowelSpace: {
+    table: (who, work) => `${who} (${work})`,
     title: "五つの母音はどこにあるか",
     lead: "第1フォルマント (F1) は口が開くほど、第2フォルマント (F2) は舌が前にあるほど高くなります。両方の軸を逆向きにすると、母音はおよそ舌の位置に並びます。左が前、上が狭い母音です。",
     choices: "見たいもの",
@@ -384,6 +566,14 @@ export const japanese: Translation<typeof english> = {
     english: "公表されたアメリカ英語の値",
     none: "なし",
     chart: {
+      finding: (group, own, u) => {
+        const whose = group === null ? "" : `${group}では、`;
+        const text = `${whose}母音はF1で${own.close}から${own.open}まで (${own.f1Low}〜${own.f1High})、F2で${own.back}から${own.front}まで (${own.f2Low}〜${own.f2High}) に広がります。`;
+        return u === null ? text : `${text}${u}`;
+      },
+      central: (u, value, interval, share) =>
+        `${u} は${value}にあり (${interval})、後ろから前までの${share}の位置です。`,
+      spoken: (vowel, f1, f2) => `${vowel}: F1 ${f1}、F2 ${f2}`,
       heading: "母音図",
       question: "母音はどこにあるか",
       alone: "話者1名なので、ほかの話者については何も言えません。",
@@ -411,6 +601,7 @@ export const japanese: Translation<typeof english> = {
       },
     },
     shift: {
+      openAlone: "長母音と短母音の音色に明らかな違いはありません。どの区間も0を含みます。",
       heading: "長母音と短母音",
       question: "長母音は別の音色か",
       finding: (parts) => `長母音は短母音と音色が違います: ${parts.join("、")}。`,
@@ -453,6 +644,24 @@ export const japanese: Translation<typeof english> = {
     before: { i: "/i/ の前", u: "/u/ の前" },
     vowels: { devoiced: "無声化した母音", voiced: "有声の母音" },
     difference: {
+      counts: (i, u, who, marks) =>
+        `/i/ の前の子音${count(i)}個と /u/ の前の${count(u)}個、${who}。重心は音声から測定、${marks}。`,
+      reason: (vowel, reason) => `${vowel}: ${reason}`,
+      columns: {
+        vowel: "母音",
+        difference: "差 (Hz)",
+        low: "下限",
+        high: "上限",
+        mixed: "変量効果モデル (Hz)",
+        mixedLow: "その下限",
+        mixedHigh: "その上限",
+        i: "/i/ の前 (Hz)",
+        u: "/u/ の前 (Hz)",
+        nI: "/i/ の前の数",
+        nU: "/u/ の前の数",
+        speakers: "話者",
+        words: "語",
+      },
       question: "/i/ の前の子音は /u/ の前よりどれだけ明るいか",
       brighter: (sound, hz, interval, who) =>
         `無声化した /i/ の前の ${sound} は、無声化した /u/ の前より${hz}明るくなります (${interval}、${who})。子音が母音の音色を保っています。`,
@@ -465,6 +674,10 @@ export const japanese: Translation<typeof english> = {
       remark: "線の右: /i/ の前のほうが明るい。有声の母音の前を比較のために並べています。",
     },
     spread: {
+      oneSide: (sound, side) => `無声化した母音の前の ${sound} は${side}にしかなく、比べられません。`,
+      remark: (step) =>
+        `${step} Hzごとの割合。塗りつぶし: /i/ の前、線: /u/ の前。話者の声は異なり、両方を同じだけ発音するとは限らないので、話者内の差 (上の図) に従ってください。`,
+      columns: { vowel: "母音", before: "前", from: "下端 (Hz)", tokens: "個数" },
       question: "重心はどのように分布しているか",
       finding: (sound, i, u) =>
         `無声化した母音の前で、${sound} の重心は平均して /i/ の前で${i}、/u/ の前で${u}です (全話者)。`,
@@ -472,6 +685,16 @@ export const japanese: Translation<typeof english> = {
       axis: "雑音の重心 (Hz)",
     },
     speakers: {
+      remark:
+        "点は話者で、少ないほうの個数が多いほど大きく描きます。帯は全体の区間です。個数が少ないだけでも点は散らばります。",
+      columns: {
+        speaker: "話者",
+        difference: "差 (Hz)",
+        i: "/i/ の前 (Hz)",
+        u: "/u/ の前 (Hz)",
+        nI: "/i/ の前の数",
+        nU: "/u/ の前の数",
+      },
       question: "話者による違いはどれくらいか",
       finding: (n, brighter, low, high) =>
         `${speakers(n)}のうち${count(brighter)}名で、無声化した /i/ の前の子音のほうが明るくなります。差は${low}〜${high} Hzです。`,
@@ -479,6 +702,18 @@ export const japanese: Translation<typeof english> = {
     },
   },
   whatMatters: {
+    levels: {
+      accented: { true: "アクセント核あり", false: "アクセント核なし" },
+      devoiceableNeighbour: { true: "隣にもある", false: "単独" },
+      devoiced: { true: "無声化", false: "有声" },
+      position: { initial: "ポーズ直後の拍", later: "それ以後" },
+      after: { geminate: "促音", pause: "ポーズ", "h-row": "ハ行" },
+      before: {},
+    },
+    row: (term, level) => `${term}: ${level}`,
+    perUnit: (term, of) => `${term}: ${of}増えると`,
+    units: { "mora/s": "毎秒1モーラ", tenfold: "10倍" },
+    against: (level) => `${level}以外`,
     title: "すべてを合わせて考えると、何が効くか",
     lead: "母音、前後の音、アクセント、話す速さは、実際の発話では結びついています。回帰分析はそれらを同時に考え、ほかをそろえたときに一つの条件がどう働くかを示します。",
     choices: "見たいもの",
@@ -499,6 +734,51 @@ export const japanese: Translation<typeof english> = {
       devoiced: "声",
     },
     effects: {
+      finding: {
+        devoicing: (parts) => `ほかをそろえたとき、無声化の割合に最も確かに効くもの: ${parts.join("、")}。`,
+        duration: (parts) => `ほかをそろえたとき、母音の長さに最も確かに効くもの: ${parts.join("、")}。`,
+      },
+      points: (name, against, points, interval) =>
+        `「${name}」${against === null ? "" : ` (${against})`} ${points}ポイント (${interval})`,
+      times: (name, against, ratio, interval) =>
+        `「${name}」${against === null ? "" : ` (${against})`} ${ratio}倍 (${interval})`,
+      none: "すべてを合わせて見ると、確かな効果はありません。話者や語の違いを考えた区間がどれも「効果なし」を含むか、調べた効果が多すぎます。",
+      counts: (n, what, who, words, marks) =>
+        `母音${count(n)}個 (${what})、${who}${words === null ? "" : `、${count(words)}語`}、${marks}。`,
+      average: {
+        devoicing: (share) => `そのうち${share}が無声化しています。`,
+        duration: (ms) => `幾何平均は${ms}です。`,
+      },
+      thin: (names) =>
+        `薄い色は、母音または話者が少ないもの: ${names.join("、")}。これに頼らないでください。`,
+      separated: (name, devoiced, n) =>
+        `${name}: 母音${count(n)}個の${devoiced === 0 ? "どれも無声化していない" : "すべてが無声化している"}ため、オッズ比を出せず、除きました。`,
+      models: { clustered: "クラスター回帰", mixed: "混合モデル" },
+      converged: (model) => `${model}: 収束しました。`,
+      failed: {
+        "not converged": (model, reason) => `${model}: 収束しなかったため、何も示しません。${reason}`,
+        "cannot be estimated": (model, reason) => `${model}: 推定できません。${reason}`,
+      },
+      tokens: (n) => `母音${count(n)}個`,
+      method: (parts) => parts.join(" "),
+      columns: {
+        model: "モデル",
+        term: "項",
+        level: "水準",
+        against: "比較の相手",
+        ratio: { devoicing: "オッズ比", duration: "倍率" },
+        low: "下限",
+        high: "上限",
+        points: "パーセントポイント",
+        pointsLow: "ポイントの下限",
+        pointsHigh: "ポイントの上限",
+        p: "調整したp値 (Benjamini–Hochberg)",
+        n: "母音の数",
+        devoiced: "無声化",
+        speakers: "話者",
+        thin: "少数",
+      },
+      few: "少数",
       question: {
         devoicing: "ほかをそろえたとき、無声化を増やすもの、減らすもの",
         duration: "ほかをそろえたとき、母音を長くするもの、短くするもの",
@@ -512,11 +792,48 @@ export const japanese: Translation<typeof english> = {
       },
     },
     variance: {
+      finding: (parts) => `これらの項で説明されない違いのうち、${parts.join("、")}。`,
+      between: (share, groups, of) =>
+        `${share}は${of === "speaker" ? "話者" : of === "word" ? "語" : "音の並び"} (${count(groups)}) の間`,
+      single: (share) => `${share}は個々の母音`,
+      remark:
+        "モデルの尺度 (対数オッズまたは対数長) での割合。話者間の割合は、環境によらず無声化や伸ばし方が話者で違うことを示します。割合には区間がありません。",
+      names: { speaker: "話者", word: "語", "sound frame": "音の並び", "single vowel": "個々の母音" },
+      columns: { of: "何の間", groups: "数", sd: "標準偏差", share: "割合" },
       question: "話者と語による違いはどれくらいか",
       none: "混合モデルからは割合が得られません。",
     },
   },
   listen: {
+    empty:
+      "この結果には個々の音の表がありません。データセットに `morascope run` をもう一度実行してください。",
+    noRecordings: (dataset) =>
+      `${dataset} には録音がありません。ラベルどおりに見ることはできますが、聞けません。`,
+    excerptOnly: (dataset, recordings, note) =>
+      `${dataset}: ここで聞けるのは${count(recordings)}件の録音です。${note} ほかの音は測定値だけを示します。`,
+    unreadable: (dataset, recordings, fault) =>
+      `${dataset}: ${count(recordings)}件の録音を読めませんでした。${fault}`,
+    corrections: {
+      none: "この結果には読者が訂正した母音がありません。「聞く」のページで母音に有声・無声の印を付け、`morascope run --corrections` で取り込めます。",
+      used: (marks, used, devoiced, voiced, cannotTell) =>
+        `この結果の母音${count(used)}個を読者が訂正しました。無声化へ${devoiced}個、有声へ${voiced}個、分からないとして不明へ${cannotTell}個。${used === marks ? "" : `合わなくなった印${count(marks - used)}件は問題の一覧にあります。`}`,
+      leftOut: (vowels, bases) =>
+        `別の由来 (${bases}) の印のある母音${count(vowels)}個は、ここでは除いています。疑わしいものの訂正は無作為な標本ではないからです。`,
+      apart: "訂正した母音は注釈として別に扱い、測定としては数えません。測定した値もそのまま残します。",
+      noSample:
+        "読者は疑わしいものを訂正します。無作為な標本ではないので、訂正した母音の無声化の割合は率ではなく、測定の率からはその母音だけが抜け、判定の誤りの割合も分かりません。それには無作為な標本に印を付け (`morascope sample`)、`morascope run --marks` に渡してください。",
+    },
+    allHere: (dataset, n) => `${dataset} の母音と子音${count(n)}個がすべてここにあります。`,
+    someHere: (dataset, shown, n) =>
+      `${dataset} の母音と子音${count(n)}個のうち${count(shown)}個がここにあります。録音を丸ごと、話者が偏らないように、測定とは無関係な決まった順で選びました。手元で \`morascope serve RESULTS\` を使うと、すべてを見て聞けます。`,
+    playsAll: "このコンピュータから配信しています。録音はデータセットのフォルダから再生し、外には出ません。",
+    row: (sound, before, after, word, said, speaker) =>
+      `${before} と ${after} の間の ${sound}${word === null ? "" : `、${word}`}: ${said}、${speaker}`,
+    edges: (of) => `境界: ${of}`,
+    word_: (word) => `「${word}」`,
+    strip: (kana, said) =>
+      `${kana} の拍を時間に比例させ、スペクトログラム (0〜8 kHz) の上に示した図。この音は${said}。`,
+    stripSilent: (kana, said) => `${kana} の拍を時間に比例させて示した図。この音は${said}。`,
     title: "聞いて、見て、自分で判断する",
     lead: "どの数値も、一つ一つの音からできています。音を選び、ゆっくり聞き、なぜ無声または有声と判定されたかを見てください。耳と合わなければ、印を付けてください。",
     loading: "音を読み込んでいます…",
@@ -673,6 +990,8 @@ export const japanese: Translation<typeof english> = {
     silentHere: "この音はここでは聞けません。",
   },
   lookUp: {
+    accentUnknownHere: (kana) =>
+      `${kana}: このコーパスにはアクセントの情報がないので、動いたときの変化は分かりません。`,
     title: "語を調べる",
     lead: "語をかなで入力してください。箱の一つ一つが拍で、その母音がこのコーパスのような話者に無声化される見込みと、その理由を下に示します。",
     label: "語 (かな、ローマ字)",
@@ -723,6 +1042,52 @@ export const japanese: Translation<typeof english> = {
     alone: "前後にポーズを置いて、語だけを言う場合です。",
   },
   words: {
+    noWords: "この結果には練習語がありません。別の版で作られたものです。もう一度実行してください。",
+    shown: (shown, listed, found) =>
+      found > listed
+        ? `見つかった${count(found)}件のうち上位${count(listed)}件${shown < listed ? `、その中の${count(shown)}件` : ""}。`
+        : `見つかった${count(found)}件のうち${count(shown)}件。`,
+    setAbout:
+      "絞り込みで残ったものから、どの環境も一度は出るように、次に証拠の多い順に選びます。下の番号が同じなら同じセットになります。",
+    uncovered: (n) =>
+      n === 0 ? "すべての環境が入っています。" : `あと${count(n)}の環境には、もっと大きなセットが必要です。`,
+    chance: (vowel, estimate, range) => `/${vowel}/ の無声化 約${estimate} (${range})`,
+    ratio: {
+      long: (sound, estimate, range, atLeast) =>
+        `長い ${sound} は短い音の${atLeast ? "少なくとも" : ""}${estimate}倍 (${range})`,
+      doubled: (sound, estimate, range, atLeast) =>
+        `促音の ${sound} は単独の${atLeast ? "少なくとも" : ""}${estimate}倍 (${range})`,
+    },
+    between: (low, high) => `${low}〜${high}`,
+    range: (low, high) => `${Math.round(100 * low)}〜${percent(high)}`,
+    anySound: { long: "母音 (全種)", doubled: "子音 (全種)" },
+    noEvidence: "このコーパスからは対立の大きさが分かりません。",
+    onlyPredicted: "見込みは不明: 規則による予測の印しかありません。",
+    heardSame: (devoiced, n, who) =>
+      `前後が同じ種類の母音${count(n)}個のうち${count(devoiced)}個、${speakers(who)}`,
+    notHeard: (n, who) => `同じ環境の母音はなし。ほかの${count(n)}個から推定、${speakers(who)}`,
+    behindRatio: (n, who) => `${count(n)}音、${speakers(who)}`,
+    basis,
+    saidBy: (n, several) => (n === 0 ? "コーパスにはない" : `${several ? "すべて" : ""}${speakers(n)}が発音`),
+    sameAccent: "アクセントは同じ",
+    confounds: {
+      "accent-differs": "アクセントが違い、高さで区別できてしまう",
+      "accent-unknown": "アクセント不明",
+      "other-devoiceable": "ほかの母音も無声化しうる",
+      "many-homophones": "同音の語が多い",
+      "parts-of-speech-differ": "品詞が違う",
+      "not-met": "この環境そのものは聞かれていない",
+    },
+    accentOf: (accents) => `アクセント ${accents.join("または")}`,
+    voicedIn: "有声の例",
+    play: (word, speaker) => `${word} を聞く、${speaker}`,
+    playAs: { devoiced: "無声化", voiced: "有声", unknown: "" },
+    cannotPlay: "この録音は再生できません。",
+    lost: (n) => `アドレスにある${count(n)}件は、この結果の一覧にありません。`,
+    linkNotCopied: "このブラウザではコピーできません。ページのアドレスをコピーしてください。",
+    sheet:
+      "母音の下の丸 (i̥, ɯ̥) は、無声化した発音のほうが見込みが高いことを示します。ː は長母音または促音です。",
+    silent: "聞けないものもあります",
     title: "練習に使える語",
     lead: "対立が実際に現れる語を集めました。多くの話者が無声化する母音、1拍だけが違うペア。それぞれに、このコーパスから分かることを添えています。使いたいものに印を付けてください。選んだ語はページのアドレスに残るので、そのまま人に送れます。",
     filter: "練習したいもの",

@@ -1,11 +1,19 @@
 import { describe, expect, test } from "vitest";
+import { english } from "../../../src/interface/english/index.ts";
 import {
+  type InterfaceText,
+  inLanguage,
   inLanguage,
   interfaceText,
+  interfaceText,
+  localAddress,
   localAddress,
   pageAddress,
+  pageAddress,
+  speak,
   speak,
 } from "../../../src/interface/interfaceText.ts";
+import { japanese } from "../../../src/interface/japanese.ts";
 import { languageOf, languages } from "../../../src/interface/languages.ts";
 import { translated, untranslated } from "../../../src/interface/translation.ts";
 
@@ -43,4 +51,20 @@ test("speak() stays until another language is spoken", () => {
   expect(pageAddress("/")).toBe("/ja/");
   speak(languages[0]!);
   expect(pageAddress("/")).toBe("/");
+});
+
+/** Symbols, numbers and words of the trade that are the same in every language, and what another text stands in for. */
+const alike = [
+  /\.description$/, // site.descriptions gives them in each language
+  /^cite\.(bibtex|csl)$/,
+  /^listen\.(hundredMs|speeds\..*)$/,
+  /^lookUp\.(placeholder|exampleWords|command|heading)$/,
+  /^timing\.(steps\.columns\.share|rhythm\.part|rhythm\.measures\.\w+\.name)$/,
+  /^vowelSpace\.chart\.(axes\.hz|columns)\.f[12]$/,
+  /^words\.targets\..*\.example$/,
+];
+
+test("everything that differs between languages is in Japanese", () => {
+  const missing = untranslated<InterfaceText>(english, japanese);
+  expect(missing.filter((name) => !alike.some((pattern) => pattern.test(name)))).toEqual([]);
 });
