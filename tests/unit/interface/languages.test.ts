@@ -3,14 +3,9 @@ import { english } from "../../../src/interface/english/index.ts";
 import {
   type InterfaceText,
   inLanguage,
-  inLanguage,
-  interfaceText,
   interfaceText,
   localAddress,
-  localAddress,
   pageAddress,
-  pageAddress,
-  speak,
   speak,
 } from "../../../src/interface/interfaceText.ts";
 import { japanese } from "../../../src/interface/japanese.ts";
