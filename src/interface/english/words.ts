@@ -122,13 +122,11 @@ export const words = {
     "parts-of-speech-differ": "different parts of speech",
     "not-met": "this very environment was not heard",
   },
-  alsoWritten: (others: string) => `also ${others}`,
   accentOf: (accents: readonly number[]) => `accent ${accents.join(" or ")}`,
   voicedIn: "voiced in",
   play: (word: string, speaker: string) => `Hear ${word}, ${speaker}`,
   playAs: { devoiced: "whispered", voiced: "voiced", unknown: "" },
   cannotPlay: "This recording cannot be played.",
-  beats: (kana: string) => `beats: ${kana}`,
 
   /** Picks. */
   picks: "Your picks",
