@@ -52,12 +52,17 @@ function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {
   return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">${interfaceText().start.look}<span class="spoken">: ${markJapanese(question)}</span></a></p></section>`;
 }
 
-/** The start page: the corpus in a line, the findings, each with its small picture. */
-export function startHtml(run: Run, findings: readonly Finding[], { clips, reasons }: Clips): Html {
+/** The start page: the corpus in a line, the findings, each with its small picture; `timing` is one more of them. */
+export function startHtml(
+  run: Run,
+  findings: readonly Finding[],
+  { clips, reasons }: Clips,
+  timing: Html | null = null,
+): Html {
   const names = run.datasets.map(({ name }) => name);
   const speakers = run.datasets.reduce((sum, card) => sum + card.speakers, 0);
   const none = html`<p>${interfaceText().start.nothing}</p>`;
-  return html`<p class="lead">${interfaceText().start.lead(joinWords(names), speakers, run.counts.utterances, run.counts.tokens)}</p><div class="findings">${findings.length === 0 ? none : findings.map((finding) => findingHtml(run, finding, clips))}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
+  return html`<p class="lead">${interfaceText().start.lead(joinWords(names), speakers, run.counts.utterances, run.counts.tokens)}</p><div class="findings">${findings.length === 0 && timing === null ? none : findings.map((finding) => findingHtml(run, finding, clips))}${timing}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
 }
 
 /** What these datasets cannot show, as a list. */

@@ -28,6 +28,7 @@ import { readReferenceBands } from "./referenceBands.ts";
 import { rulesHtml, rulesKeyHtml, rulesLinkHtml } from "./rulesHtml.ts";
 import { sitePages } from "./siteConfig.ts";
 import { limitsHtml, startHtml } from "./startHtml.ts";
+import { onwardHtml, timingFindingHtml } from "./timingFinding.ts";
 import { wordCitations } from "./wordCitations.ts";
 import { wordRecordings, writeWordsSource } from "./wordsSource.ts";
 import { writePages } from "./writePages.ts";
@@ -58,9 +59,11 @@ export async function writeSiteSource({
   const clips = await makeClips(run.datasets, results, audio, root, verdicts ?? []);
   const agreement = await readAgreement(results);
   const cells = await loadCells(results);
+  const explanations = await readExplanations(results);
   const parts = () => ({
     ...pageWords(),
-    start: startHtml(run, findings, clips),
+    start: startHtml(run, findings, clips, timingFindingHtml(run, explanations?.timing ?? [])),
+    onward: onwardHtml(),
     rulesLink: rulesLinkHtml(run, verdicts) ?? html``,
     rulesKey: rulesKeyHtml(run, verdicts) ?? html``,
     rules: rulesHtml(run, verdicts, clips.clips),
@@ -77,7 +80,6 @@ export async function writeSiteSource({
   await writePages(root, names, parts);
   const data = path.join(root, "data");
   await mkdir(data, { recursive: true });
-  const explanations = await readExplanations(results);
   await writePageData(results, { explanations, level: run.parameters.level, data });
   const words = await readDrillWords(results);
   const heard = [...clips.clips, ...wordRecordings(words, run.datasets, clips.clips)];

@@ -1,7 +1,7 @@
-import type { MoraTiming } from "../../../src/estimates/timing/moraTiming.ts";
-import { formatMs, roundPercent } from "../../../src/findings/format.ts";
+import { formatMs } from "../../../src/findings/format.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { rhythmDependsOnText } from "../../../src/messages/explain.ts";
+import { growthSentence } from "../../../src/publish/timingFinding.ts";
 import type { Choices } from "../choices.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
@@ -11,16 +11,6 @@ import { chosenTiming, type TimingPage } from "./timingChoices.ts";
 
 /** Fewer durations than this say little of how they spread. */
 const leastDurations = 5;
-
-function findingOf({ unit, msPerMora, rSquared }: MoraTiming, level: number): string {
-  const { growth } = interfaceText().timing;
-  const { speakers, interval } = interfaceText().figures;
-  const step = formatMs(msPerMora.estimate);
-  const share = roundPercent(rSquared.estimate);
-  if (msPerMora.speakers === 1) return growth.alone(unit, step, share);
-  const [low, high] = [msPerMora.low, msPerMora.high].map((bound) => bound?.toFixed(0) ?? null);
-  return growth.finding(unit, step, interval(level, low!, high!, "ms"), speakers(msPerMora.speakers), share);
-}
 
 /** Durations of words or stretches by their number of morae, with the line through them. */
 export function growthFigure(page: TimingPage, choices: Choices): HTMLElement {
@@ -40,7 +30,7 @@ export function growthFigure(page: TimingPage, choices: Choices): HTMLElement {
     }
     const { timing } = chosen;
     const line = found.found;
-    const finding = findingOf(line, timing.level);
+    const finding = growthSentence(line, timing.level);
     const mean = { interceptMs: line.interceptMs.estimate, msPerMora: line.msPerMora.estimate };
     const picture = growthPlot(shown, chosen.stretches!.points, {
       widthPx,

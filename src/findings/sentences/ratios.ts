@@ -70,7 +70,8 @@ export function compareRatios(rows: readonly NamedRatio[]): string {
   if (top === bottom) return `${top.name}: ${ratioSentence(top.row)}`;
   const { long, short } = words[top.row.contrast];
   const head = widest.scope === "one speaker" ? `In this one speaker, ${long}` : capital(long);
-  return `${head} last from ${times(bottom.row, bottom.row.estimate)} (${bottom.name}) to ${times(top.row, top.row.estimate)} (${top.name}) as long as ${short}.${ending(top.row, bottom.row)}`;
+  const [least, most] = [bottom, top].map(({ name, row }) => `${name}; ${range(row)}`);
+  return `${head} last from ${times(bottom.row, bottom.row.estimate)} (${least}) to ${times(top.row, top.row.estimate)} (${most}) as long as ${short}.${ending(top.row, bottom.row)}`;
 }
 
 /** How the durations behind ratios came about, for the lines under a picture. */

@@ -25,6 +25,7 @@ export const start = {
   /** Null where the results' own sentence is in this language. */
   retell: (_id: string, _marks: readonly Mark[]): Retold | null => null,
   cannot: "What it cannot show",
+  onward: "From here to your lesson",
   look: "Look closer",
   nothing:
     "Nothing in these results answers the questions of this page: no label set tells devoiced from voiced vowels or long from short ones.",

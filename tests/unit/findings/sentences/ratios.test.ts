@@ -44,14 +44,14 @@ describe("compareRatios", () => {
 
   test("gives the span, and no doubt where the intervals stay apart", () => {
     expect(compareRatios([named("i", 2.7), named("e", 2.2)])).toBe(
-      "Long vowels last from 2.20 times (e) to 2.70 times (i) as long as short ones.",
+      "Long vowels last from 2.20 times (e; 95\u00a0% interval 2.10 to 2.30) to 2.70 times (i; 95\u00a0% interval 2.60 to 2.80) as long as short ones.",
     );
   });
 
   test("says where intervals overlap or lower bounds leave the order open", () => {
     expect(compareRatios([named("i", 2.3), named("e", 2.2)])).toContain("does not tell them apart");
     expect(compareRatios([named("i", 2.7), named("e", 2.2, { bound: "at least" })])).toContain(
-      "at least 2.20 times (e)",
+      "at least 2.20 times (e;",
     );
     expect(compareRatios([named("i", 2.7), named("e", 2.2, { bound: "at least" })])).toContain(
       "order is not certain",
