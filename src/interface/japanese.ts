@@ -288,6 +288,7 @@ export const japanese: Translation<typeof english> = {
       return { question, sentence };
     },
     cannot: "分からないこと",
+    onward: "授業に向けて",
     look: "詳しく見る",
     nothing:
       "この結果では、このページの問いに答えられません。無声化と有声、長短を区別するラベルがないためです。",

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser } from "playwright-core";
-import { buildSite } from "../../src/publish/buildSite.ts";
+import { type BuiltSite, buildSite } from "../../src/publish/buildSite.ts";
 import { type Served, serve } from "../../src/publish/serve.ts";
 import { launchBrowser } from "./browser.ts";
 import { writeRecordings } from "./fixtures/writeRecordings.ts";
@@ -13,6 +13,8 @@ export interface OpenSite {
   readonly site: string;
   readonly url: string;
   readonly browser: Browser;
+  /** What building the report took and gave. */
+  readonly built: BuiltSite & { readonly ms: number };
   close(): Promise<void>;
 }
 
@@ -27,7 +29,9 @@ export async function openSite(invented: InventedResults): Promise<OpenSite> {
   const site = path.join(folder, "site");
   await writeResults(results, invented);
   const audio = invented.recordings === undefined ? {} : await recordings(results, invented.recordings);
-  await buildSite({ results, out: site, audio });
+  const start = performance.now();
+  const built = await buildSite({ results, out: site, audio });
+  const ms = performance.now() - start;
   const served: Served = await serve({ site });
   const browser = await launchBrowser();
   return {
@@ -35,6 +39,7 @@ export async function openSite(invented: InventedResults): Promise<OpenSite> {
     site,
     url: served.url,
     browser,
+    built: { ...built, ms },
     close: async () => {
       await browser.close();
       await served.close();
