@@ -14,6 +14,7 @@ import {
   decisionShrinksDifferences,
   decisionUncorrected,
 } from "../../messages/rules.ts";
+import { mainBasis } from "../sentences/mainBasis.ts";
 import type { Reading, ReadOptions } from "./reading.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
 
@@ -22,12 +23,15 @@ type Difference = Extract<RuleContrast, { kind: "rate-difference" }>;
 
 const apart: readonly Dim[] = ["dataset", "labelSet"];
 
-/** Devoicing rate of the rule's cut, one reading a corpus, or a corpus and value of `column`. */
+/**
+ * Devoicing rate of the rule's cut, one reading a corpus, or a corpus and value of `column`. Of several bases the one
+ * that most vowels carry is judged: the few that a person corrected are no sample.
+ */
 export function readRate(cells: Cells, { of }: Rate, column: Dim | null, options: ReadOptions): Reading[] {
   const by = column === null ? apart : [...apart, column];
   const { level, accuracy } = options;
   const asked = { filter: of.where, by, level, ...(accuracy === undefined ? {} : { accuracy }) };
-  return devoicingRates(cells, asked).rows.flatMap((row) => {
+  return mainBasis(devoicingRates(cells, asked).rows).main.flatMap((row) => {
     const part = partOf(column, row.by);
     if (part === undefined) return [];
     const corrects = accuracy !== undefined && row.basis === "measured";
@@ -57,12 +61,15 @@ export function readRateDifference(
   { level }: ReadOptions,
 ): Reading[] {
   const by = column === null ? apart : [...apart, column];
-  const a = new Map(
-    rateGroups(cells, first.where, by).groups.map((group) => [groupKey(group, column), group]),
-  );
-  const b = new Map(
-    rateGroups(cells, second.where, by).groups.map((group) => [groupKey(group, column), group]),
-  );
+  const groupsOf = ({ where }: Difference["first"]) =>
+    rateGroups(cells, where, by).groups.map((group) => ({ ...group, tokens: sum([...group.marked]) }));
+  const groups = [groupsOf(first), groupsOf(second)] as const;
+  const main = new Set(mainBasis(groups.flat()).main);
+  const byKey = (own: readonly (RateGroup & { readonly tokens: number })[]) =>
+    new Map<string, RateGroup>(
+      own.filter((group) => main.has(group)).map((group) => [groupKey(group, column), group]),
+    );
+  const [a, b] = [byKey(groups[0]), byKey(groups[1])];
   return [...new Set([...a.keys(), ...b.keys()])].flatMap((key) => {
     const one = (a.get(key) ?? b.get(key))!;
     const part = partOf(column, one.by);

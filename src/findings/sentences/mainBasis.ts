@@ -1,15 +1,19 @@
 import type { RateRow } from "../../estimates/rates.ts";
 import { formatAmount, joinWords } from "../format.ts";
 
+type BasisRow = Pick<RateRow, "dataset" | "labelSet" | "basis" | "tokens">;
+
 /**
  * Rates of the basis that most vowels of a label set carry, and those of any other: bases are never pooled, and where
  * single vowels were corrected by a person, theirs would stand beside the measured ones as if they were a sample.
  */
-export function mainBasis(rows: readonly RateRow[]): {
-  readonly main: readonly RateRow[];
-  readonly others: readonly RateRow[];
+export function mainBasis<Row extends BasisRow>(
+  rows: readonly Row[],
+): {
+  readonly main: readonly Row[];
+  readonly others: readonly Row[];
 } {
-  const setOf = ({ dataset, labelSet }: RateRow) => JSON.stringify([dataset, labelSet]);
+  const setOf = ({ dataset, labelSet }: Row) => JSON.stringify([dataset, labelSet]);
   const tokens = new Map<string, Map<string, number>>();
   for (const row of rows) {
     const own = tokens.get(setOf(row)) ?? new Map<string, number>();
@@ -18,7 +22,7 @@ export function mainBasis(rows: readonly RateRow[]): {
   const most = new Map(
     [...tokens].map(([set, own]) => [set, [...own].reduce((a, b) => (b[1] > a[1] ? b : a))[0]]),
   );
-  const isMain = (row: RateRow) => most.get(setOf(row)) === row.basis;
+  const isMain = (row: Row) => most.get(setOf(row)) === row.basis;
   return { main: rows.filter(isMain), others: rows.filter((row) => !isMain(row)) };
 }
 
