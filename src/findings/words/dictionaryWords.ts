@@ -71,7 +71,7 @@ export function dictionaryWords(
 function* proposable(tokens: readonly DictionaryToken[], mostMorae: number): Generator<DictionaryToken> {
   const readings = new Set<string>();
   const readingOf = ({ pronunciation, reading, surface_form }: DictionaryToken) =>
-    // No mora is written with more than two kana; whether イ lengthens the vowel before it is told later.
+    // No mora is written with more than two kana; whether two vowels are one long one is told later.
     (pronunciation ?? reading ?? surface_form).replace(spelling, (kana) => alike[kana]!);
   for (const token of tokens) {
     const reading = readingOf(token);
@@ -80,8 +80,12 @@ function* proposable(tokens: readonly DictionaryToken[], mostMorae: number): Gen
   for (const token of tokens) if (readings.has(readingOf(token))) yield token;
 }
 
-const alike: Readonly<Record<string, string>> = { イ: "ー", ヲ: "オ", ヂ: "ジ", ヅ: "ズ" };
-const spelling = /[イヲヂヅ]/gu;
+/** Kana that may sound alike: any vowel may lengthen the one before it; others are old or small forms. */
+const alike: Readonly<Record<string, string>> = {
+  ...Object.fromEntries([..."アイウエオァィゥェォヰヱヲ"].map((vowel) => [vowel, "ー"])),
+  ...{ ヂ: "ジ", ヅ: "ズ", ヮ: "ワ", ヵ: "カ", ヶ: "ケ" },
+};
+const spelling = new RegExp(`[${Object.keys(alike).join("")}]`, "gu");
 
 const dictionarySource = ["dictionary"] as const;
 const names = new Map<string, string>();
