@@ -8,7 +8,7 @@ export function recordingChanged(audio: string): string {
 }
 
 export function partsKeepBreaking(times: number): string {
-  return `Kept parts of this run were missing or damaged ${times} times in a row. The disk or the shared folder loses what is written to it: check it, then run the same command again.`;
+  return `A part of this run was missing or damaged ${times} times in a row. The disk or the shared folder loses what is written to it: check it, then run the same command again.`;
 }
 
 /** Utterances that could not be worked on for a reason that is nobody's fault but the program's or the machine's. */

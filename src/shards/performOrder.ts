@@ -133,7 +133,7 @@ export class Orders {
   }
 }
 
-/** Times that the same work is begun again because of damaged parts. */
+/** Times that one part may turn out to be damaged. */
 const mostDamages = 3;
 
 /**
@@ -141,12 +141,15 @@ const mostDamages = 3;
  * made anew, and everything else is still there.
  */
 export async function withRepairs<T>(work: () => Promise<T>): Promise<T> {
-  for (let damages = 1; ; damages++) {
+  const damages = new Map<string, number>();
+  for (;;) {
     try {
       return await work();
     } catch (error) {
       if (!(error instanceof DamagedPart)) throw error;
-      if (damages >= mostDamages) throw new UserError(partsKeepBreaking(damages), 1);
+      const times = (damages.get(error.key) ?? 0) + 1;
+      if (times >= mostDamages) throw new UserError(partsKeepBreaking(times), 1);
+      damages.set(error.key, times);
     }
   }
 }

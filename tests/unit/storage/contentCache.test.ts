@@ -28,6 +28,16 @@ describe("ContentCache", () => {
   });
 });
 
+test("ContentCache.prune(wanted) removes the other parts, and no file that is none", () => {
+  const folder = tempFolder({ "notes.json": "{}" });
+  const cache = new ContentCache(folder);
+  const [kept, old] = [contentKey("kept"), contentKey("old")];
+  for (const key of [kept, old]) cache.set(key, key);
+  expect(cache.prune((key) => key === kept)).toBe(1);
+  expect([cache.get(kept), cache.get(old)]).toEqual([kept, null]);
+  expect(readdirSync(folder)).toContain("notes.json");
+});
+
 describe("contentKey(...parts)", () => {
   test("tells where one part ends and the next begins", () => {
     expect(contentKey("ab", "c")).not.toBe(contentKey("a", "bc"));
