@@ -9,6 +9,7 @@ import {
   wordsUnknown,
 } from "../messages/explain.ts";
 import { colouringDifference, type Difference } from "./colouringDifference.ts";
+import { consonantCentreHz } from "./consonantCentre.ts";
 import { evidenceOf, type MarkedRows } from "./explain/evidence.ts";
 import { itemsOf, renamed, speakersOf } from "./explain/modelColumns.ts";
 import { type Source, sourcesOf } from "./explain/sources.ts";
@@ -82,10 +83,10 @@ export function colouredTokens(
   source: Source,
   consonant: Colouring["consonant"],
 ): ColouredTokens {
-  const { labels, numbers } = table;
+  const { labels } = table;
   const after = vowelsAfter(table, source).filter((row) => labelAt(labels.before, row) === consonant);
   const evidence = evidenceOf(table, after);
-  const heard = evidence.rows.filter((row) => !Number.isNaN(numbers.fricationCentreHz[row - 1]!));
+  const heard = evidence.rows.filter((row) => !Number.isNaN(consonantCentreHz(table, row - 1)));
   const marked = (devoiced: boolean) =>
     heard.filter((row) => (labelAt(labels.devoiced, row) === "true") === devoiced);
   return { after, evidence, rows: { devoiced: marked(true), voiced: marked(false) } };
@@ -102,7 +103,7 @@ export function compareColouring(
 ): Colouring {
   const { labels, numbers } = table;
   const rows = compared[vowel];
-  const centreHz = Float64Array.from(rows, (row) => numbers.fricationCentreHz[row - 1]!);
+  const centreHz = Float64Array.from(rows, (row) => consonantCentreHz(table, row - 1));
   const [beforeI, beforeU] = ["i", "u"].map((name) =>
     sideOf(centreHz, rows, (row) => labelAt(labels.phone, row) === name),
   );
@@ -124,8 +125,9 @@ export function compareColouring(
     reason,
     warnings: evidence.warnings,
   });
-  if (numbers.fricationCentreHz.every(Number.isNaN)) return refuse(noFrication());
-  if (after.every((row) => Number.isNaN(numbers.fricationCentreHz[row - 1]!)))
+  if (numbers.fricationCentreHz.every(Number.isNaN) && numbers.releaseCentreHz.every(Number.isNaN))
+    return refuse(noFrication());
+  if (after.every((row) => Number.isNaN(consonantCentreHz(table, row - 1))))
     return refuse(noSpectrumOf(consonant));
   if (evidence.basis === null) return refuse(noColouringEvidence());
   const [i, u] = [beforeI?.tokens ?? 0, beforeU?.tokens ?? 0];

@@ -39,6 +39,7 @@ export const numberColumns = [
   "f2Hz",
   "devoicedProbability",
   "fricationCentreHz",
+  "releaseCentreHz",
 ] as const;
 export type NumberColumn = (typeof numberColumns)[number];
 

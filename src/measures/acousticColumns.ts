@@ -10,10 +10,13 @@ const hz = (description: string, source: string, missing: string) =>
 const noAudio = "no audio, or the recording cannot be judged; see measureReason";
 const notVowel = `not a vowel, or ${noAudio}`;
 const notObstruent = "no stop, affricate or fricative, or the part is not there; see consonantReason";
+const notStop = "no voiceless stop, or no release is found; see consonantReason";
 const correlation =
   "normalised cross-correlation below 1.8 kHz, 20 ms window, 60–600 Hz, every 5 ms; counted where F0 lies in the speaker's range";
 const prediction =
   "linear prediction of order 12 below 5000, 5500 or 6200 Hz (speaker's median F0 below 150, below 250, above), median of 3 frames of 28 ms in the vowel's middle third";
+const releaseMoments =
+  "power spectrum 500–7500 Hz from the burst over the first 60 % of the release, at most 40 ms, 16 ms windows";
 const moments = "power spectrum 500–7500 Hz over the middle 60 % of the frication, 16 ms windows";
 
 const all = {
@@ -183,6 +186,16 @@ const consonants = {
     moments,
     notObstruent,
   ),
+  releaseCentreHz: hz("Centre of gravity of a stop's release", releaseMoments, notStop),
+  releaseSpreadHz: hz("Standard deviation of the release's spectrum", releaseMoments, notStop),
+  releaseSkewness: {
+    type: "DOUBLE",
+    unit: "1",
+    description: "Skewness of the release's spectrum",
+    source: releaseMoments,
+    missing: notStop,
+  },
+  releasePeakHz: hz("Highest point of the release's spectrum, smoothed over 250 Hz", releaseMoments, notStop),
   consonantReason: {
     type: "VARCHAR",
     unit: null,

@@ -21,9 +21,15 @@ export function decimate(samples: Float32Array, factor: number): Float32Array {
   padded.set(samples, half);
   const middle = taps[half]!;
   for (let o = 0, centre = half; o < out.length; o++, centre += factor) {
-    let total = middle * padded[centre]!;
-    for (let i = 1; i <= half; i++) total += taps[half + i]! * (padded[centre - i]! + padded[centre + i]!);
-    out[o] = total;
+    let a = middle * padded[centre]!;
+    let b = 0;
+    let c = 0;
+    for (let i = 1; i <= half; i += 3) {
+      a += taps[half + i]! * (padded[centre - i]! + padded[centre + i]!);
+      b += taps[half + i + 1]! * (padded[centre - i - 1]! + padded[centre + i + 1]!);
+      c += taps[half + i + 2]! * (padded[centre - i - 2]! + padded[centre + i + 2]!);
+    }
+    out[o] = a + b + c;
   }
   return out;
 }

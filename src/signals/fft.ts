@@ -20,20 +20,34 @@ export function createRealFft(size: number): RealFft {
   if (!Number.isInteger(size) || size < 4 || (size & (size - 1)) !== 0) {
     throw new RangeError(`FFT size ${size} must be a power of two of at least 4`);
   }
-  const fft = new FFT(size);
   const half = size / 2;
+  const fft = new FFT(half);
   const input = new Float64Array(size);
-  const spectrum = new Float64Array(2 * size);
+  const spectrum = new Float64Array(size);
   const symmetric = new Float64Array(size);
+  const cosines = Float64Array.from({ length: half / 2 + 1 }, (_, k) => Math.cos((2 * Math.PI * k) / size));
+  const sines = Float64Array.from({ length: half / 2 + 1 }, (_, k) => Math.sin((2 * Math.PI * k) / size));
   const powerOut = new Float64Array(half + 1);
   const lagOut = new Float64Array(half + 1);
 
+  // Even samples as real and odd ones as imaginary parts of half as many complex values; one pass takes them apart.
   function power(): Float64Array {
-    fft.realTransform(spectrum, input);
-    for (let k = 0; k <= half; k++) {
-      const re = spectrum[2 * k]!;
-      const im = spectrum[2 * k + 1]!;
-      powerOut[k] = re * re + im * im;
+    fft.transform(spectrum, input);
+    const sum = spectrum[0]! + spectrum[1]!;
+    const alternating = spectrum[0]! - spectrum[1]!;
+    powerOut[0] = sum * sum;
+    powerOut[half] = alternating * alternating;
+    for (let k = 1; k <= half / 2; k++) {
+      const near = 2 * k;
+      const far = size - near;
+      const evenRe = 0.5 * (spectrum[near]! + spectrum[far]!);
+      const evenIm = 0.5 * (spectrum[near + 1]! - spectrum[far + 1]!);
+      const oddRe = 0.5 * (spectrum[near + 1]! + spectrum[far + 1]!);
+      const oddIm = 0.5 * (spectrum[far]! - spectrum[near]!);
+      const turnedRe = oddRe * cosines[k]! + oddIm * sines[k]!;
+      const turnedIm = oddIm * cosines[k]! - oddRe * sines[k]!;
+      powerOut[k] = (evenRe + turnedRe) ** 2 + (evenIm + turnedIm) ** 2;
+      powerOut[half - k] = (evenRe - turnedRe) ** 2 + (evenIm - turnedIm) ** 2;
     }
     return powerOut;
   }
@@ -47,8 +61,19 @@ export function createRealFft(size: number): RealFft {
       symmetric[size - k] = powerOut[k]!;
     }
     symmetric[half] = powerOut[half]!;
-    fft.realTransform(spectrum, symmetric);
-    for (let lag = 0; lag <= half; lag++) lagOut[lag] = spectrum[2 * lag]! / size;
+    fft.transform(spectrum, symmetric);
+    lagOut[0] = (spectrum[0]! + spectrum[1]!) / size;
+    lagOut[half] = (spectrum[0]! - spectrum[1]!) / size;
+    for (let k = 1; k <= half / 2; k++) {
+      const near = 2 * k;
+      const far = size - near;
+      const even = 0.5 * (spectrum[near]! + spectrum[far]!);
+      const oddRe = 0.5 * (spectrum[near + 1]! + spectrum[far + 1]!);
+      const oddIm = 0.5 * (spectrum[far]! - spectrum[near]!);
+      const turned = oddRe * cosines[k]! + oddIm * sines[k]!;
+      lagOut[k] = (even + turned) / size;
+      lagOut[half - k] = (even - turned) / size;
+    }
     return lagOut;
   }
 

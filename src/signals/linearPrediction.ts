@@ -36,9 +36,37 @@ export function createPredictor(order: number, longest: number): Predictor {
     for (let i = 0; i < order; i++) {
       for (let n = order; n < count; n++) scaled[n] = weights[n]! * frame[n - 1 - i]!;
       right[i] = -dot(frame, order, count, order);
-      for (let j = 0; j <= i; j++) matrix[i * order + j] = dot(frame, order, count, order - 1 - j);
+      let j = 0;
+      for (; j + 3 <= i; j += 4) fourDots(frame, count, j, i * order);
+      for (; j <= i; j++) matrix[i * order + j] = dot(frame, order, count, order - 1 - j);
     }
     return energy;
+  }
+
+  /** `matrix[row + j … row + j + 3]` in one pass; the frame's samples go from one sum to the next. */
+  function fourDots(frame: Float64Array, count: number, j: number, row: number): void {
+    let a = 0;
+    let b = 0;
+    let c = 0;
+    let d = 0;
+    let x1 = frame[order - 2 - j]!;
+    let x2 = frame[order - 3 - j]!;
+    let x3 = frame[order - 4 - j]!;
+    for (let n = order; n < count; n++) {
+      const x = frame[n - 1 - j]!;
+      const s = scaled[n]!;
+      a += s * x;
+      b += s * x1;
+      c += s * x2;
+      d += s * x3;
+      x3 = x2;
+      x2 = x1;
+      x1 = x;
+    }
+    matrix[row + j] = a;
+    matrix[row + j + 1] = b;
+    matrix[row + j + 2] = c;
+    matrix[row + j + 3] = d;
   }
 
   /** Σ scaled[n]·frame[shift + n − from] over n = from … end − 1, in four sums. */

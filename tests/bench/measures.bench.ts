@@ -11,6 +11,7 @@ import { type KnownUtterance, readKnownSpeech, withJitter } from "../helpers/kno
 import { isCandidate, measureKnownSpeech } from "../helpers/measureKnownSpeech.ts";
 import { printSpeed } from "./measures/speed.ts";
 import { clip, hum, mp3, noise, room, type Spoil, telephone } from "./measures/spoil.ts";
+import { breathy, creaky } from "./measures/voiceQuality.ts";
 
 const folder = process.argv[2] ?? join(import.meta.dirname, "../../data/demo");
 const speech = await readKnownSpeech(folder);
@@ -33,6 +34,10 @@ const conditions: readonly [string, Spoil | null, number][] = [
   ["telephone", telephone, 0],
   ["hum −20 dB", hum(-20), 0],
   ["hum −6 dB", hum(-6), 0],
+  ["breathy, 3 tenths noise", breathy(0.3), 0],
+  ["breathy, 6 tenths noise", breathy(0.6), 0],
+  ["creaky phrase ends", creaky(300), 0],
+  ["creaky throughout", creaky(null), 0],
   ["clipped by 12 dB", clip(12), 0],
 ];
 
@@ -76,7 +81,7 @@ for (const [name, spoil, jitterMs] of conditions) {
   const all = errorOf((row) => row.devoicedHeard!);
   const breaking = judged.filter(({ phone }) => phone.breaksRule);
   const open = tokens.filter(({ phone }) => "aeo".includes(phone.phone));
-  table.push([
+  const row = [
     name,
     String(judged.length),
     percent(all.f1),
@@ -95,8 +100,9 @@ for (const [name, spoil, jitterMs] of conditions) {
       0.5,
     ).toFixed(0),
     percent(qualities.filter((q) => q.verdict === "too-noisy").length / qualities.length),
-  ]);
-  process.stderr.write(`${name} done\n`);
+  ];
+  table.push(row);
+  process.stderr.write(`${row.join(" | ")}\n`);
 }
 process.stdout.write(`Devoicing of /i, u/ after voiceless consonants, ${folder}: per cent\n${table}\n`);
 printSpeed(speech);

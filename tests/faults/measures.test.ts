@@ -31,6 +31,7 @@ const sounds: MadeSound[] = [
 ];
 const { samples, phones } = makeWords(sounds);
 const vowels = (rows: readonly AcousticRow[]) => rows.filter((_, i) => "aiueo".includes(phones[i]!.phone));
+const power = (x: Float32Array) => x.reduce((sum, value) => sum + value * value, 0);
 /** Every number is a number: nothing leaks out as NaN or infinity. */
 function expectFinite(rows: readonly AcousticRow[]): void {
   for (const row of rows) {
@@ -115,6 +116,70 @@ describe("measureUtterance on bad input gives nulls with reasons and never throw
     const { rows, quality } = measure(broken, phones);
     expect(quality.notFinite).toBe(51);
     expectFinite(rows);
+  });
+
+  test("nothing but NaN from a decoder: silent, counted, no exception", () => {
+    const { rows, quality } = measure(new Float32Array(samples.length).fill(Number.NaN), phones);
+    expect(quality).toMatchObject({ verdict: "silent", notFinite: samples.length });
+    for (const row of vowels(rows)) expect(row.measureReason).toBe("silent");
+  });
+
+  test("loud mains hum of 50 Hz and its multiples changes no decision", () => {
+    const { rows, quality } = measure(
+      samples.map((x, i) => {
+        const phase = (2 * Math.PI * 50.03 * i) / 16_000;
+        return x + 0.06 * Math.sin(phase) + 0.03 * Math.sin(3 * phase) + 0.01 * Math.sin(5 * phase + 1);
+      }),
+      phones,
+    );
+    expect(quality.verdict).toBe("good");
+    expect(vowels(rows).map((row) => row.devoicedHeard)).toEqual([false, false, true, false, false]);
+  });
+
+  test("sounds shorter than a window at the first and the last sample", () => {
+    const short = 12;
+    const lastMs = samples.length / 16;
+    const edges = ["a", "s", "u", "k"].flatMap((phone) => [
+      { phone, startMs: 0, endMs: short, closureEndMs: null },
+      { phone, startMs: lastMs - short, endMs: lastMs, closureEndMs: null },
+    ]) as MeasuredPhone[];
+    for (const phone of edges) {
+      const { rows } = measure(samples, [phone]);
+      expectFinite(rows);
+      expect(rows[0]!.f1Hz).toBeNull();
+      expect(rows[0]!.measureReason === null || rows[0]!.measureReason === "too-short").toBe(true);
+    }
+  });
+
+  test("a child's voice of 450 Hz: its pitch, and no first formant, which lies between two harmonics", () => {
+    const child = syntheticVowel(450, [900, 1700, 3600], "flow", 0.3);
+    const { rows } = measure(child, [{ phone: "a", startMs: 0, endMs: 300, closureEndMs: null }]);
+    expect(Math.abs(rows[0]!.f0Hz! / 450 - 1)).toBeLessThan(0.01);
+    expect([rows[0]!.f1Hz, rows[0]!.formantReason]).toEqual([null, "voice-too-high"]);
+    expect(rows[0]!.devoicedHeard).toBe(false);
+  });
+
+  test("a second talker 20 dB below does not change what is heard of the first", () => {
+    const other = syntheticVowel(187, [475, 1738, 2400], "flow", samples.length / 16_000);
+    const gain = 0.1 * Math.sqrt(power(samples) / power(other));
+    const { rows } = measure(
+      samples.map((x, i) => x + gain * (other[i] ?? 0)),
+      phones,
+    );
+    expectFinite(rows);
+    const voiced = vowels(rows).filter((_, i) => i !== 2);
+    expect(voiced.every((row) => row.devoicedHeard === false || row.devoicedHeard === null)).toBe(true);
+  });
+
+  test("a second talker as loud as the first: numbers or reasons, and the recording is not called good", () => {
+    const other = syntheticVowel(187, [475, 1738, 2400], "flow", samples.length / 16_000);
+    const gain = Math.sqrt(power(samples) / power(other));
+    const { rows, quality } = measure(
+      samples.map((x, i) => x + gain * (other[i] ?? 0)),
+      phones,
+    );
+    expectFinite(rows);
+    expect(quality.verdict).not.toBe("good");
   });
 
   test("a voice above the range of the search gives no F0 rather than an octave below", () => {

@@ -1,4 +1,5 @@
 import { type ColouredTokens, colouredConsonants, colouredTokens } from "../colouring.ts";
+import { consonantCentreHz } from "../consonantCentre.ts";
 import type { Source } from "../explain/sources.ts";
 import { labelAt, type TokenTable } from "../tokenTable.ts";
 
@@ -36,11 +37,12 @@ export function colouringSample(table: TokenTable, source: Source): ColouringSid
   });
 }
 
-function sideOf({ labels, numbers }: TokenTable, rows: Uint32Array) {
+function sideOf(table: TokenTable, rows: Uint32Array) {
+  const { labels } = table;
   const counts: number[] = [];
   const speakers = new Map<string, { tokens: number; sum: number }>();
   for (const row of rows) {
-    const hz = numbers.fricationCentreHz[row - 1]!;
+    const hz = consonantCentreHz(table, row - 1);
     const bin = Math.floor(hz / stepHz);
     counts[bin] = (counts[bin] ?? 0) + 1;
     const speaker = labelAt(labels.speaker, row) ?? "unknown";

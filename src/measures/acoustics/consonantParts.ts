@@ -4,7 +4,7 @@ import { findRelease } from "./findRelease.ts";
 import { type MeasuredPhone, soundClass } from "./measuredPhone.ts";
 import { hopMs, sampleRateHz, type VoicingFrames } from "./voicingFrames.ts";
 
-/** Band of the spectral moments of frication: above voice and below the filters of 16 kHz recordings, Hz. */
+/** Band of the spectral moments of frication and release: above voice and below the filters of 16 kHz recordings, Hz. */
 export const fricationBandHz = { from: 500, to: 7500 } as const;
 
 export type ConsonantReason = "not-an-obstruent" | "too-short" | "no-release" | "no-frication" | "no-signal";
@@ -16,6 +16,8 @@ export interface ConsonantParts {
   readonly releaseMs: number | null;
   readonly fricationMs: number | null;
   readonly frication: SpectralMoments | null;
+  /** Spectrum of a voiceless stop's release. */
+  readonly release: SpectralMoments | null;
   readonly reason: ConsonantReason | null;
 }
 
@@ -24,18 +26,23 @@ const fricationDepthDb = 15;
 /** Frication must stand this far above the background, dB. */
 const aboveFloorDb = 6;
 const momentsWindow = 256;
+/** Share of a release, and ms, that its spectrum is taken from: what follows may be the vowel's onset. */
+const releaseShare = 0.6;
+const longestReleaseMs = 40;
 const nothing = (reason: ConsonantReason): ConsonantParts => ({
   closureMs: null,
   releaseMs: null,
   fricationMs: null,
   frication: null,
+  release: null,
   reason,
 });
 
 /**
  * Splits an obstruent: a stop or affricate at its burst (see `findRelease`; a geminate's burst is looked for from
  * 40 ms before the end of its closure as labelled), a fricative or affricate's release into frication. Moments are of the mean
- * power spectrum (16 ms windows) over the middle 60 % of the frication.
+ * power spectrum (16 ms windows) over the middle 60 % of the frication, and over the first 60 % of a voiceless stop's
+ * release from the burst on, at most 40 ms.
  */
 export function consonantParts(
   samples: Float32Array,
@@ -50,14 +57,23 @@ export function consonantParts(
   const fricative = isFricative(phone.phone);
   const affricate = kind === "voiceless-affricate";
   if (fricative)
-    return { ...fricationOf(samples, frames, startMs, endMs, floorDb), closureMs: null, releaseMs: null };
+    return {
+      ...fricationOf(samples, frames, startMs, endMs, floorDb),
+      closureMs: null,
+      releaseMs: null,
+      release: null,
+    };
   if (kind === "voiceless-closure") return { ...nothing("no-release"), closureMs: endMs - startMs };
   const from = Math.max(startMs + 10, (phone.closureEndMs ?? 0) - 40);
   const release = findRelease(frames, from, endMs - 5);
   if (release === null) return nothing("no-release");
   const parts = { closureMs: release - startMs, releaseMs: endMs - release };
-  if (!affricate) return { ...parts, fricationMs: null, frication: null, reason: null };
-  return { ...fricationOf(samples, frames, release, endMs, floorDb), ...parts };
+  if (affricate) return { ...fricationOf(samples, frames, release, endMs, floorDb), ...parts, release: null };
+  const spectrum =
+    kind === "voiceless-stop"
+      ? momentsBetween(samples, release, release + Math.min(longestReleaseMs, releaseShare * parts.releaseMs))
+      : null;
+  return { ...parts, fricationMs: null, frication: null, release: spectrum, reason: null };
 }
 
 function isFricative(phone: string): boolean {
@@ -86,10 +102,15 @@ function fricationOf(
   while (to > from && level(to) < highest - fricationDepthDb) to--;
   const fromMs = Math.max(startMs, from * hopMs);
   const toMs = Math.min(endMs, (to + 1) * hopMs);
-  const sample = (ms: number) => (ms * sampleRateHz) / 1000;
   const edge = 0.2 * (toMs - fromMs);
-  const power = averagePower(samples, sample(fromMs + edge), sample(toMs - edge), momentsWindow);
-  const frication =
-    power && spectralMoments(power, sampleRateHz / momentsWindow, fricationBandHz.from, fricationBandHz.to);
+  const frication = momentsBetween(samples, fromMs + edge, toMs - edge);
   return { fricationMs: toMs - fromMs, frication, reason: frication === null ? "no-signal" : null };
+}
+
+function momentsBetween(samples: Float32Array, fromMs: number, toMs: number): SpectralMoments | null {
+  const sample = (ms: number) => (ms * sampleRateHz) / 1000;
+  const power = averagePower(samples, sample(fromMs), sample(toMs), momentsWindow);
+  return (
+    power && spectralMoments(power, sampleRateHz / momentsWindow, fricationBandHz.from, fricationBandHz.to)
+  );
 }

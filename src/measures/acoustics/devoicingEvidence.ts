@@ -1,3 +1,4 @@
+import type { FaintVoiceSearch } from "./faintVoice.ts";
 import { islandOfVoicing } from "./islandOfVoicing.ts";
 import type { FrameVoicing } from "./voicingDecisions.ts";
 import { hopMs, type VoicingFrames } from "./voicingFrames.ts";
@@ -23,10 +24,17 @@ export interface DevoicingEvidence {
   /** Highest periodicity and steadiness of F0, counted where F0 lies in the speaker's range. */
   readonly periodicity: number;
   readonly steadiness: number;
+  /** Evidence for a harmonic sound above background and echo, nats; see `createFaintVoiceSearch`. */
+  readonly faintVoice: number;
 }
 
 /** Frames of the moving mean: 20 ms. */
 const windowFrames = 4;
+/** Voice this long and this sure is not searched for once more. */
+const plainIslandMs = 40;
+const plainLogOdds = 4;
+/** Evidence that such voice counts as; far more changes nothing. */
+const plainVoice = 100;
 
 /** Null when fewer than two frames are the vowel's. */
 export function weighVoicing(
@@ -35,6 +43,7 @@ export function weighVoicing(
   voicing: FrameVoicing,
   voiceDb: number,
   floorDb: readonly [number, number, number],
+  findFaintVoice: FaintVoiceSearch,
 ): DevoicingEvidence | null {
   const { logOdds } = voicing;
   const { from, to } = ownFrames(stretch, (t) => logOdds[t]! > 0);
@@ -61,17 +70,20 @@ export function weighVoicing(
     stretch.c1From === null
       ? null
       : mean(levels, bestAt, width) - lowest(levels, stretch.c1From, bestAt, width);
+  const islandMs = islandOfVoicing(stretch, voicing.island);
+  const plain = islandMs >= plainIslandMs && bestLogOdds >= plainLogOdds;
   return {
     ownMs: (to - from) * hopMs,
     bestLogOdds,
     voicedMs: voiced * hopMs,
-    islandMs: islandOfVoicing(stretch, voicing.island),
+    islandMs,
     lowPeakDb: lowPeakDb - voiceDb,
     lowRiseDb: rise(voicing.lowDb),
     midRiseDb: rise(frames.midDb),
     backgroundDb: floorDb[0] - voiceDb,
     periodicity,
     steadiness,
+    faintVoice: plain ? plainVoice : findFaintVoice(stretch, from),
   };
 }
 

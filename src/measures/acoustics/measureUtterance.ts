@@ -1,13 +1,16 @@
 import { isVowel } from "../../phonology/phones.ts";
+import { withoutHum } from "../../signals/withoutHum.ts";
 import { type AcousticRow, missingRow } from "../acousticColumns.ts";
 import { consonantParts } from "./consonantParts.ts";
 import { weighVoicing } from "./devoicingEvidence.ts";
 import { decideDevoicing } from "./devoicingProbability.ts";
 import { edgeErrorMs } from "./edgeError.ts";
+import { createFaintVoiceSearch, type FaintVoiceSearch } from "./faintVoice.ts";
 import { formantCeiling } from "./formantCeiling.ts";
 import { measureFormants } from "./formants.ts";
 import { type SpeakerReference, voiceLevel } from "./learnSpeaker.ts";
 import { logistic } from "./logistic.ts";
+import { lowBandOf } from "./lowBand.ts";
 import type { MeasuredPhone } from "./measuredPhone.ts";
 import { type RecordingQuality, recordingQuality } from "./recordingQuality.ts";
 import type { SpeakerSample } from "./speakerSample.ts";
@@ -31,6 +34,7 @@ interface Recording {
   readonly voiceDb: number;
   readonly floorDb: readonly [number, number, number];
   readonly speaker: SpeakerReference;
+  readonly findFaintVoice: FaintVoiceSearch;
 }
 
 /** Shortest consonant that is measured, ms: two frames. A vowel may be shorter: its voice is looked for from C1 to C2. */
@@ -60,7 +64,10 @@ export function measureUtterance(
   const voiceDb = voiceLevel(sample.voiceDb, speaker.voiceDb);
   const { floorDb } = sample;
   const voicing = judgeFrames(frames, speaker, voiceDb, floorDb);
-  const recording = { samples: onlyFinite(samples), frames, phones, voicing, voiceDb, floorDb, speaker };
+  const finite = onlyFinite(samples);
+  const clean = frames.hum === false ? finite : withoutHum(finite, sampleRateHz);
+  const findFaintVoice = createFaintVoiceSearch(lowBandOf(clean, frames, phones, voiceDb), speaker.f0Range);
+  const recording = { samples: clean, frames, phones, voicing, voiceDb, floorDb, speaker, findFaintVoice };
   return { quality, rows: phones.map((_, i) => measurePhone(recording, i)) };
 }
 
@@ -88,11 +95,11 @@ function measurePhone(recording: Recording, index: number): AcousticRow {
 }
 
 function vowelMeasures(recording: Recording, index: number): Partial<AcousticRow> {
-  const { samples, frames, phones, voicing, voiceDb, floorDb, speaker } = recording;
+  const { samples, frames, phones, voicing, voiceDb, floorDb, speaker, findFaintVoice } = recording;
   const phone = phones[index]!;
   const { startMs, endMs } = phone;
   const stretch = vowelStretch(frames, phones, index);
-  const evidence = weighVoicing(frames, stretch, voicing, voiceDb, floorDb);
+  const evidence = weighVoicing(frames, stretch, voicing, voiceDb, floorDb, findFaintVoice);
   if (evidence === null) return missingRow("too-short");
   const decision = decideDevoicing(evidence);
   const silent = decision.devoiced;
@@ -135,6 +142,10 @@ function consonantMeasures(recording: Recording, index: number): Partial<Acousti
     fricationSpreadHz: parts.frication?.spreadHz ?? null,
     fricationSkewness: parts.frication?.skewness ?? null,
     fricationPeakHz: parts.frication?.peakHz ?? null,
+    releaseCentreHz: parts.release?.centreHz ?? null,
+    releaseSpreadHz: parts.release?.spreadHz ?? null,
+    releaseSkewness: parts.release?.skewness ?? null,
+    releasePeakHz: parts.release?.peakHz ?? null,
     consonantReason: parts.reason,
   };
 }

@@ -1,6 +1,7 @@
 import { bandLevels } from "../../signals/bandLevels.ts";
 import { highPass } from "../../signals/highPass.ts";
 import { trackF0WithoutRumble } from "../../signals/trackF0.ts";
+import { withoutHum } from "../../signals/withoutHum.ts";
 
 /** Sample rate every acoustic measure works at. */
 export const sampleRateHz = 16_000;
@@ -28,11 +29,15 @@ export interface VoicingFrames {
   readonly lowDb: Float32Array;
   readonly midDb: Float32Array;
   readonly highDb: Float32Array;
+  /** Whether mains hum was found and taken off; unknown where it does not say. */
+  readonly hum?: boolean;
 }
 
-/** Analyses a whole recording (mono, 16 kHz, ±1). Values that are not finite count as 0. */
+/** Analyses a whole recording (mono, 16 kHz, ±1), without its mains hum. Values that are not finite count as 0. */
 export function analyseVoicing(samples: Float32Array): VoicingFrames {
-  const clean = highPass(onlyFinite(samples), sampleRateHz, f0RangeHz.min);
+  const finite = onlyFinite(samples);
+  const humless = withoutHum(finite, sampleRateHz);
+  const clean = highPass(humless, sampleRateHz, f0RangeHz.min);
   const { periodicity, f0Hz } = trackF0WithoutRumble(clean, {
     sampleRateHz,
     hopMs,
@@ -54,6 +59,7 @@ export function analyseVoicing(samples: Float32Array): VoicingFrames {
     lowDb: lowDb!,
     midDb: midDb!,
     highDb: highDb!,
+    hum: humless !== finite,
   };
 }
 

@@ -68,6 +68,17 @@ test("consonantColouring finds the invented difference, speakers and words varyi
   }
 });
 
+test("consonantColouring takes the release of k where sh has its frication", () => {
+  const rows = invent(300).map((row) =>
+    "fricationCentreHz" in row
+      ? { ...row, phone: "k", fricationCentreHz: null, releaseCentreHz: row.fricationCentreHz }
+      : { ...row, before: "k" },
+  );
+  const [sh, , k] = colouring(rows);
+  expect(sh!.difference).toBeNull();
+  expect(k!.difference).toEqual(colouring(invent(300))[0]!.difference);
+});
+
 test("consonantColouring compares speakers with themselves: who said more /i/ does not matter", () => {
   const rows = invent(100, { pairs: 900 });
   // A bright voice that says /i/ only.
