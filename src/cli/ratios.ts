@@ -2,10 +2,10 @@ import { type Command, Option } from "commander";
 import { type Contrast, contrasts, type Surroundings, surroundings } from "../estimates/lengthContrast.ts";
 import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
 import { ratiosWithWords } from "../estimates/words.ts";
+import { loadVoicedCells } from "../loadVoicedCells.ts";
 import { leftOutDevoiced } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadTokensForWords } from "../storage/loadTokens.ts";
-import { loadVoicedCells } from "../storage/loadVoicedCells.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
 import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
 

@@ -1,8 +1,8 @@
-import type { Cells } from "../estimates/cells.ts";
-import { type CellToken, cellsFromTokens } from "../estimates/cellsFromTokens.ts";
-import { cellDimensions } from "../measures/columns.ts";
-import { readColumns } from "./readColumns.ts";
-import { resultPath } from "./resultsFolder.ts";
+import type { Cells } from "./estimates/cells.ts";
+import { type CellToken, cellsFromTokens } from "./estimates/cellsFromTokens.ts";
+import { cellDimensions } from "./measures/columns.ts";
+import { readColumns } from "./storage/readColumns.ts";
+import { resultPath } from "./storage/resultsFolder.ts";
 
 const columns = [
   ...cellDimensions,
