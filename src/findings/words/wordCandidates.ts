@@ -4,7 +4,7 @@ import { environmentOf, groupOf, vowelsOf, type WordVowel } from "./environment.
 import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
 import type { Lexicon, LexiconWord } from "./lexicon.ts";
 import { scoreCandidate } from "./scoreCandidate.ts";
-import { geminateUnit } from "./sound.ts";
+import { geminateUnit, type Sound } from "./sound.ts";
 import type { WordTarget } from "./targets.ts";
 import type { Weights } from "./weights.ts";
 
@@ -27,10 +27,8 @@ export function wordCandidates(
   { maxMorae, weights }: CandidateOptions,
 ): Candidate[] {
   const found: Candidate[] = [];
-  for (const [sound, homophones] of lexicon.bySound) {
-    if (sound.length > maxMorae || homophones[0]!.unfit || sound.endsWith(geminateUnit)) continue;
-    const accentUnknown = vowelsOf(sound, null);
-    if (!accentUnknown.some(({ devoiceable }) => devoiceable)) continue;
+  for (const [sound, accentUnknown] of devoiceableSounds(lexicon, maxMorae)) {
+    const homophones = lexicon.bySound.get(sound)!;
     for (const word of homophones) {
       if (word.unfit) break;
       const vowels = word.accents === null ? accentUnknown : vowelsOf(sound, word.accents[0] ?? null);
@@ -41,6 +39,22 @@ export function wordCandidates(
     }
   }
   return found;
+}
+
+const known = new WeakMap<Lexicon, { maxMorae: number; sounds: Map<Sound, readonly WordVowel[]> }>();
+
+/** Sounds of words that can be proposed and hold a vowel that may be devoiced, with their vowels: the same for all targets. */
+function devoiceableSounds(lexicon: Lexicon, maxMorae: number): ReadonlyMap<Sound, readonly WordVowel[]> {
+  const before = known.get(lexicon);
+  if (before?.maxMorae === maxMorae) return before.sounds;
+  const sounds = new Map<Sound, readonly WordVowel[]>();
+  for (const [sound, homophones] of lexicon.bySound) {
+    if (sound.length > maxMorae || homophones[0]!.unfit || sound.endsWith(geminateUnit)) continue;
+    const vowels = vowelsOf(sound, null);
+    if (vowels.some(({ devoiceable }) => devoiceable)) sounds.set(sound, vowels);
+  }
+  known.set(lexicon, { maxMorae, sounds });
+  return sounds;
 }
 
 /** An unknown chance rules nothing out: the word then says that it is unknown. */
