@@ -1,15 +1,14 @@
 import { createHash } from "node:crypto";
-
-const inlineScript = /<script\b(?![^>]*\bsrc=)[^>]*>([\s\S]*?)<\/script>/g;
+import { htmlElements } from "./htmlElements.ts";
 
 /**
  * The content security policy of a page: its own inline scripts are allowed by their hash, and nothing may be loaded
  * from, or sent to, another host.
  */
 export function contentPolicy(html: string): string {
-  const hashes = [...html.matchAll(inlineScript)].map(
-    (match) => `'sha256-${createHash("sha256").update(match[1]!).digest("base64")}'`,
-  );
+  const hashes = htmlElements(html)
+    .filter(({ name, attributes }) => name === "script" && !attributes.has("src"))
+    .map(({ content }) => `'sha256-${createHash("sha256").update(content).digest("base64")}'`);
   return [
     "default-src 'none'",
     ["script-src 'self'", ...new Set(hashes)].join(" "),

@@ -1,4 +1,5 @@
 import { contentPolicy } from "./contentPolicy.ts";
+import { escapeHtml } from "./html.ts";
 
 /**
  * What the framework's page lacks: the language, a viewport that lets readers zoom, a description, and a policy that
@@ -14,7 +15,7 @@ export function finishPage(
   const policy = contentPolicy(html);
   const head = [
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<meta name="description" content="${description}">`,
+    `<meta name="description" content="${escapeHtml(description)}">`,
     '<meta name="color-scheme" content="light dark">',
     `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
   ];

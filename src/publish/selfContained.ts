@@ -2,6 +2,7 @@ import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { parse } from "acorn";
 import { full } from "acorn-walk";
+import { htmlElements } from "./htmlElements.ts";
 
 /** Names of XML vocabularies look like addresses and are never fetched. */
 const vocabulary = /^https?:\/\/www\.w3\.org\/(?:\d{4}\/|XML\/|TR\/)/;
@@ -44,17 +45,25 @@ export function checkStyle(css: string): string[] {
   return faults;
 }
 
+/** Attributes whose address a browser loads, or follows when clicked. */
+const loading = /^(?:src|href|srcset|poster|data|action|formaction)$/;
+
 /** A link that a reader must click may lead anywhere; everything a browser loads by itself must be in the site. */
 export function checkPage(html: string): string[] {
   const faults: string[] = [];
-  for (const match of html.matchAll(/<script\b([^>]*)>([\s\S]*?)<\/script>/g)) {
-    if (!/\bsrc=|\btype="application\/json"/.test(match[1]!)) faults.push(...checkScript(match[2]!));
+  for (const { name, attributes, content } of htmlElements(html)) {
+    if (name === "script" && !attributes.has("src") && attributes.get("type") !== "application/json")
+      faults.push(...checkScript(content));
+    if (name === "style") faults.push(...checkStyle(content));
+    if (name !== "a")
+      for (const [key, value] of attributes)
+        if (loading.test(key) && /^\s*(?:https?:)?\/\//i.test(value))
+          faults.push(`<${name}> loads ${value.trim()}`);
+    for (const [key, value] of attributes) {
+      if (/^on/.test(key)) faults.push(`<${name}> runs ${key}`);
+      if (loading.test(key) && /^\s*javascript:/i.test(value)) faults.push(`<${name}> runs ${value.trim()}`);
+    }
   }
-  for (const match of html.matchAll(/<style\b[^>]*>([\s\S]*?)<\/style>/g))
-    faults.push(...checkStyle(match[1]!));
-  const loading =
-    /<(?!a\b)([a-z]+)\b[^>]*?\s(?:src|href|srcset|poster|data|action)=["']?((?:https?:)?\/\/[^"'\s>]+)/gi;
-  for (const match of html.matchAll(loading)) faults.push(`<${match[1]}> loads ${match[2]}`);
   if (errorBox.test(html)) faults.push("carries the framework's error box: a code block does not parse");
   return faults;
 }
