@@ -23,6 +23,13 @@ describe("cutClip", () => {
     expect(samples.length).toBe(((100 + 2 * aroundMs) / 1000) * sampleRateHz);
   });
 
+  test("is to the byte what the library writes for the same samples", () => {
+    const bytes = cutClip(tone, sampleRateHz, 1000, 1100);
+    const file = new wavefile.WaveFile();
+    file.fromScratch(1, sampleRateHz, "16", read(bytes).samples);
+    expect(Buffer.compare(bytes, file.toBuffer())).toBe(0);
+  });
+
   test("ends where the recording ends", () => {
     expect(read(cutClip(tone, sampleRateHz, 0, 100)).samples.length).toBe(
       ((100 + aroundMs) / 1000) * sampleRateHz,
