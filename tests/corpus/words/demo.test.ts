@@ -22,7 +22,7 @@ import { runOptions } from "../../helpers/runOptions.ts";
 const folder = mkdtempSync(join(tmpdir(), "words-"));
 const results = join(folder, "results");
 
-beforeAll(() => runPipeline(runOptions(["data/demo"], results)), 120_000);
+beforeAll(() => runPipeline(runOptions(["data/demo"], results)), 300_000);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 async function printed(...args: string[]): Promise<{ out: string; err: string }> {
