@@ -137,7 +137,8 @@ const vowels = {
     type: "DOUBLE",
     unit: "1",
     description: "Probability that the vowel is devoiced, 0 to 1",
-    source: "logistic combination of both decisions, level, rise out of C1, periodicity, background and a search for faint harmonics",
+    source:
+      "logistic combination of both decisions, level, rise out of C1, periodicity, background and a search for faint harmonics",
     missing: notVowel,
   },
   devoicedHeard: {
