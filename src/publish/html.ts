@@ -7,6 +7,7 @@ const replacements: Readonly<Record<string, string>> = {
   $: "&#36;",
   "`": "&#96;",
   "{": "&#123;",
+  "[": "&#91;", // begins a link or a picture in Markdown
 };
 
 /**
@@ -15,7 +16,7 @@ const replacements: Readonly<Record<string, string>> = {
  */
 export function escapeHtml(text: string): string {
   return text
-    .replace(/[&<>"'$`{]/g, (character) => replacements[character]!)
+    .replace(/[&<>"'$`{[]/g, (character) => replacements[character]!)
     .replace(/[\r\n\u2028\u2029]+/g, " ");
 }
 
