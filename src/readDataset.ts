@@ -28,6 +28,9 @@ export interface ReadDataset {
   readonly phones: number;
 }
 
+/** Labels alone are quickly read: this many times more utterances make up a shard. */
+const labelShards = 8;
+
 /**
  * Takes every utterance of a dataset through phonology, alignment and measures into the tables, shard by shard. Labels
  * alone are read once; recordings are heard, then aligned where there are no labels, then measured.
@@ -37,13 +40,13 @@ export async function readDataset(
   work: ShardWork,
   { append, reader, shardSize }: ReadDatasetOptions,
 ): Promise<ReadDataset> {
-  const shards = cutShards(dataset.utterances, shardSize);
+  const heard = dataset.utterances.some(({ audio }) => audio !== null);
+  const shards = cutShards(dataset.utterances, heard ? shardSize : labelShards * shardSize);
   const appended = new Set<number>();
   const appendOnce = ({ index }: Shard, part: MeasurePart) => {
     if (!appended.has(index)) append(part);
     appended.add(index);
   };
-  const heard = dataset.utterances.some(({ audio }) => audio !== null);
   return withRepairs(() =>
     heard
       ? readWithRecordings(dataset, shards, reader, work, appendOnce)

@@ -9,7 +9,7 @@ import { parseRules } from "./findings/rules/parseRules.ts";
 import { runFindings } from "./findings/runFindings.ts";
 import { judgeResults } from "./judgeResults.ts";
 import { keepConclusions } from "./keepConclusions.ts";
-import { measureDatasets } from "./measureDatasets.ts";
+import { measureDatasets, stopped } from "./measureDatasets.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
@@ -100,16 +100,11 @@ export interface RunRecord {
  * findings, problems, a data package and, unless `report` is false, the site. The same input gives the same bytes.
  */
 export async function runPipeline(options: RunOptions): Promise<RunRecord> {
-  for (const { folder } of options.datasets)
-    if (liesInside(resolve(options.out), resolve(folder)))
-      throw new UserError(messages.outInsideDataset(options.out, folder));
-  const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
-  try {
-    const runner = await startRunner(options, results.work);
-    const orders = new Orders(results.cache, runner);
-    const measured = await measure(options, results, orders).finally(() => runner.close());
+  return withTables(options, async (measured, results, orders) => {
     const record = await conclude(options, results, measured, orders);
     orders.prune();
+    const reason = stopped(options);
+    if (reason !== null) throw reason;
     const folders = Object.fromEntries(
       record.datasets.map(({ id }, i) => [id, resolve(options.datasets[i]!.folder)]),
     );
@@ -122,6 +117,23 @@ export async function runPipeline(options: RunOptions): Promise<RunRecord> {
         onProgress: options.onProgress,
       });
     return record;
+  });
+}
+
+/** Measures datasets, writes the four tables, and goes on with them: `then` gets what `run.json` knows by then. */
+export async function withTables<T>(
+  options: RunOptions,
+  then: (measured: RunRecord, results: ResultsFolder, orders: Orders) => Promise<T>,
+): Promise<T> {
+  for (const { folder } of options.datasets)
+    if (liesInside(resolve(options.out), resolve(folder)))
+      throw new UserError(messages.outInsideDataset(options.out, folder));
+  const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
+  try {
+    const runner = await startRunner(options, results.work);
+    const orders = new Orders(results.cache, runner);
+    const measured = await measure(options, results, orders).finally(() => runner.close());
+    return await then(measured, results, orders);
   } finally {
     await results.close();
   }
