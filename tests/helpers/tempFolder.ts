@@ -14,9 +14,15 @@ export function tempFolder(files: Readonly<Record<string, string | Uint8Array>> 
   return folder;
 }
 
+const kept: string[] = [];
+
 /** A folder for all tests of one file; gone when the process ends. */
 export function keptFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), "morascope-"));
-  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+  if (kept.length === 0)
+    process.once("exit", () => {
+      for (const one of kept) rmSync(one, { recursive: true, force: true });
+    });
+  kept.push(folder);
   return folder;
 }
