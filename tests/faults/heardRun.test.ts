@@ -26,12 +26,13 @@ describe("a run that has to find the boundaries itself", () => {
     texts.set(latin, { text: "Zyxwv qrst を見た", reading: "" });
     const { reading } = subset.texts.get(half)!;
     texts.set(half, { text: reading, reading: reading.slice(0, reading.length >> 1) });
-    const folder = subset.write({
+    const folder = await subset.write({
       texts,
       audio: new Map([
         [cut, "cut"],
         [silent, "silent"],
         [music, "music"],
+        [speaker[24]!, "backwards"],
       ]),
     });
     const out = keptFolder();
@@ -84,6 +85,11 @@ describe("a run that has to find the boundaries itself", () => {
   test("does not find the text in music", () => {
     expect(rulesOf(speaker[6]!).some((rule) => rule.startsWith("recording-"))).toBe(true);
     expect(measured().has(speaker[6]!)).toBe(false);
+  });
+
+  test("does not find the text in another language: here speech played backwards, which is in none", () => {
+    expect(rulesOf(speaker[24]!).some((rule) => rule.startsWith("recording-not-of-text"))).toBe(true);
+    expect(measured().has(speaker[24]!)).toBe(false);
   });
 
   test("sets aside a recording of which the text holds only the first half", () => {

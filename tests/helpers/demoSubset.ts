@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { parse } from "csv-parse/sync";
 import wavefile from "wavefile";
+import { readAudio } from "../../src/storage/readAudio.ts";
 import { keptFolder } from "./tempFolder.ts";
 
 const demo = resolve(import.meta.dirname, "../../data/demo");
@@ -21,9 +22,9 @@ export interface SubsetText {
 
 /**
  * How a recording is spoilt: its second half missing, or in its place two seconds of digital silence, or three seconds
- * of music: a scale of tones with three harmonics.
+ * of music: a scale of tones with three harmonics; or of the speech played backwards, which is in no language.
  */
-export type Spoilt = "cut" | "silent" | "music";
+export type Spoilt = "cut" | "silent" | "music" | "backwards";
 
 /** Some speakers of the demo as a dataset of their own, to be spoilt on purpose. */
 export function demoSubset({ speakers, labels }: { speakers: readonly string[]; labels: boolean }) {
@@ -37,19 +38,20 @@ export function demoSubset({ speakers, labels }: { speakers: readonly string[]; 
     ids: lines.map(({ id }) => id),
     texts: new Map<string, SubsetText>(lines.map(({ id, text, reading }) => [id, { text, reading }])),
     /** Writes the dataset and returns its folder. */
-    write(
+    async write(
       changes: { texts?: ReadonlyMap<string, SubsetText>; audio?: ReadonlyMap<string, Spoilt> } = {},
-    ): string {
+    ): Promise<string> {
       const folder = keptFolder();
-      const rows = lines.map((line) => {
+      const rows: string[] = [];
+      for (const line of lines) {
         const spoilt = changes.audio?.get(line.id);
         const audio =
-          spoilt === "silent" || spoilt === "music" ? line.audio.replace(/flac$/, "wav") : line.audio;
-        put(folder, audio, recording(line.audio, spoilt));
+          spoilt !== undefined && spoilt !== "cut" ? line.audio.replace(/flac$/, "wav") : line.audio;
+        put(folder, audio, await recording(line.audio, spoilt));
         if (labels) put(folder, labelPath(line), readFileSync(join(demo, labelPath(line))));
         const { text, reading } = changes.texts?.get(line.id) ?? line;
-        return [line.id, line.speaker, audio, text, reading].join("\t");
-      });
+        rows.push([line.id, line.speaker, audio, text, reading].join("\t"));
+      }
       put(folder, "transcript.tsv", `id\tspeaker\taudio\ttext\treading\n${rows.join("\n")}\n`);
       put(folder, "dataset.json", JSON.stringify(card(labels)));
       return folder;
@@ -61,10 +63,14 @@ function labelPath({ speaker, id }: Line): string {
   return `labels/${speaker}/${id}.lab`;
 }
 
-function recording(path: string, spoilt: Spoilt | undefined): Uint8Array {
+async function recording(path: string, spoilt: Spoilt | undefined): Promise<Uint8Array> {
   if (spoilt === "silent") return wavOf(new Int16Array(32_000));
   if (spoilt === "music") return wavOf(scaleOfTones());
   const bytes = readFileSync(join(demo, path));
+  if (spoilt === "backwards") {
+    const { samples } = await readAudio(bytes, path);
+    return wavOf(Int16Array.from(samples, (sample) => Math.round(32767 * sample)).reverse());
+  }
   return spoilt === "cut" ? bytes.subarray(0, bytes.length >> 1) : bytes;
 }
 

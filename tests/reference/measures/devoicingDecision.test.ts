@@ -43,7 +43,7 @@ describe("a run with a person's marks", () => {
   let out: string;
 
   beforeAll(async () => {
-    const folder = demoSubset({ speakers: ["demo-02"], labels: false }).write();
+    const folder = await demoSubset({ speakers: ["demo-02"], labels: false }).write();
     const first = keptFolder();
     await runPipeline(runOptions([folder], first));
     const sample = keptFolder();

@@ -33,7 +33,7 @@ function vowels(devoiced: boolean): { utterance: string; index: string; phone: s
 }
 
 beforeAll(async () => {
-  dataset = subset.write({
+  dataset = await subset.write({
     audio: new Map([[cut, "cut"]]),
   });
   await runPipeline(runOptions([dataset], results));
