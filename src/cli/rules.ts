@@ -2,6 +2,8 @@ import { type Command, InvalidArgumentError, Option } from "commander";
 import { correctingError } from "../estimates/devoicingError.ts";
 import { parseRules } from "../findings/rules/parseRules.ts";
 import { judgeResults } from "../judgeResults.ts";
+import { ownNeedsRules } from "../messages/rules.ts";
+import { UserError } from "../messages/userError.ts";
 import { readRun } from "../publish/readResults.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
@@ -29,6 +31,7 @@ export function registerRules(program: Command): void {
     .addOption(new Option("--format <kind>", "how to print").choices(["text", "json", "csv"]).default("text"))
     .addHelpText("after", "\nExample:\n  morascope rules results --rules mine.json\n")
     .action(async (folder: string, flags: RuleFlags) => {
+      if (flags.own && flags.rules.length === 0) throw new UserError(ownNeedsRules());
       const shipped = flags.own ? [] : await loadRules();
       const rules = parseRules([...shipped, ...(await loadRuleFiles(flags.rules))]);
       const { datasets } = await readRun(folder);

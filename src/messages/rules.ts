@@ -2,6 +2,10 @@
 
 const list = (lines: readonly string[]) => lines.map((line) => `\n  ${line}`).join("");
 
+export function ownNeedsRules(): string {
+  return "--own judges your rules alone, but none are given. Name their files with --rules, e.g. --rules mine.json --own.";
+}
+
 export function ruleFileMissing(file: string): string {
   return `There is no rule file ${file}. Give the path of a JSON file with one rule or a list of rules.`;
 }

@@ -10,8 +10,8 @@ export function pageWords(): Record<string, Html> {
     ...{ timing, "vowel-space": vowelSpace, colouring, "what-matters": whatMatters },
     ...{ listen, words, "look-up": lookUp, cite },
   };
-  const { start, rules, method, datasets, dictionary } = interfaceText();
-  const prose = { start, rules, method, datasets, dictionary };
+  const { start, rules, method, datasets, dictionary, devoicing, length } = interfaceText();
+  const prose = { start, rules, method, datasets, dictionary, devoicing, length };
   return Object.fromEntries([
     ...Object.entries(prose).flatMap(([page, texts]) =>
       Object.entries(texts).flatMap(([name, text]: [string, unknown]) =>

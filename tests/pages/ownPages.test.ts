@@ -99,6 +99,14 @@ test("a page of one's own gives the number that the library gives for the same c
   await page.close();
 });
 
+test("the contrast shows its difference as a dot, not as an interval alone", async () => {
+  const page = await browser.newPage();
+  await page.goto(`${served.url}own/my-contrast`, { waitUntil: "networkidle" });
+  await page.waitForSelector("figure.figure svg circle");
+  expect(await page.locator(".finding-line").textContent()).toMatch(/ points \(/);
+  await page.close();
+});
+
 test("a measure read from the tokens is what they say", async () => {
   const page = await browser.newPage();
   await page.goto(`${served.url}own/my-measure`, { waitUntil: "networkidle" });

@@ -2,6 +2,10 @@ import { count } from "./figures.ts";
 
 /** What the page on devoicing has beyond rates and environments. */
 export const devoicing = {
+  title: "Which vowels are whispered, and where?",
+  lead: "A devoiced vowel keeps its place and its time but loses its voice: the す of です, the き of きた. Choose the vowel and the sounds around it; every number below is counted again at once, with its interval.",
+  choices: "What to count",
+
   corrected: {
     shown:
       "Filled: as the decision counts. Hollow: corrected for how often it errs on the vowels a person marked, with that uncertainty in the interval.",

@@ -12,6 +12,14 @@ const sounds = {
 
 /** What the page on length has beyond ratios and durations. */
 export const length = {
+  title: "Is a long vowel really twice as long?",
+  lead: "Japanese tells words apart by time alone: おばさん and おばあさん, きて and きって. Here is how much time the speakers of this corpus give to the long one, compared within each speaker and sound.",
+  choices: "What to compare",
+  vowels: "Long and short vowels",
+  consonants: "Doubled and single consonants",
+  measured:
+    "A doubled consonant (っ and what follows) is measured from the start of its closure to the end of its release, a single one likewise.",
+
   whole: {
     "vowel-length":
       "All speakers and positions of the dataset, vowels between consonants: of the choices above only the dataset counts here.",
