@@ -1,5 +1,5 @@
 import type { SoundPair } from "./findPairs.ts";
-import type { LexiconWord } from "./lexicon.ts";
+import { isListed, type LexiconWord } from "./lexicon.ts";
 
 /** Whether two words of a pair fall in pitch at the same place; then the accent cannot give them away. */
 export type AccentRelation = "same" | "different" | "unknown";
@@ -15,7 +15,7 @@ export function accentRelation(one: LexiconWord, two: LexiconWord, pair: SoundPa
   return one.accents.some((accent) => two.accents!.includes(moved(accent, pair))) ? "same" : "different";
 }
 
-/** Of all homophones on either side, the two words that make the best pair: fit, same accent, common; and how their accents stand. */
+/** Of all homophones on either side, the two words that make the best pair: the user's own, fit, same accent, common; and how their accents stand. */
 export function bestWords(
   ones: readonly LexiconWord[],
   twos: readonly LexiconWord[],
@@ -28,6 +28,7 @@ export function bestWords(
       if (two.unfit || two.surface === one.surface) continue;
       const accent = accentRelation(one, two, pair);
       const rank =
+        (Number(!isListed(one)) + Number(!isListed(two))) * 1e7 +
         (accent === "same" ? 0 : accent === "unknown" ? 1 : 2) * 1e6 +
         (one.cost ?? rare) +
         (two.cost ?? rare);

@@ -101,8 +101,9 @@ function giveAccents(bySound: ReadonlyMap<Sound, LexiconWord[]>, entries: readon
     }
 }
 
-/** Fit before unfit, then by cost; words without a cost last; then by code point, so that the order never varies. */
+/** The user's own before others, fit before unfit, then by cost; words without a cost last; then by code point, so that the order never varies. */
 export function commonestFirst(one: LexiconWord, other: LexiconWord): number {
+  if (isListed(one) !== isListed(other)) return isListed(one) ? -1 : 1;
   if (one.unfit !== other.unfit) return one.unfit ? 1 : -1;
   const difference = (one.cost ?? Number.MAX_VALUE) - (other.cost ?? Number.MAX_VALUE);
   return difference !== 0
@@ -112,4 +113,9 @@ export function commonestFirst(one: LexiconWord, other: LexiconWord): number {
       : one.surface > other.surface
         ? 1
         : 0;
+}
+
+/** Whether the user named the word. */
+export function isListed({ sources }: LexiconWord): boolean {
+  return sources.includes("list");
 }

@@ -206,3 +206,20 @@ test("handout escapes all text, names its sources and asks for nothing from else
   expect(page).not.toMatch(/(?:src|href)=|@import|url\(/u);
   expect(page).toContain("ɕi̥ta");
 });
+
+test("the user's own word stands in a pair, however much commoner its homophones are", () => {
+  const own = { cost: null, sources: ["list" as const] };
+  const words = [
+    lexiconWord("門", "カド", { cost: 100 }),
+    lexiconWord("角", "カド", own),
+    lexiconWord("カード", "カード", own),
+  ];
+  const { sets } = drillWords(material(words), {
+    targets: ["vowel-length"],
+    listOnly: true,
+    heldOutShare: 0,
+  });
+  expect(sets[0]!.items.map(({ words: pair }) => pair.map(({ surface }) => surface))).toEqual([
+    ["角", "カード"],
+  ]);
+});
