@@ -40,6 +40,7 @@ export default defineConfig({
           ...shared,
           name: "pages",
           include: ["tests/pages/**/*.test.ts"],
+          retry: 1, // a browser on a busy machine may be looked at a moment too early
           testTimeout: 300_000,
           hookTimeout: 300_000,
         },

@@ -32,11 +32,17 @@ afterEach(async () => {
 async function visit(address: string): Promise<void> {
   await page.goto(open.url + address, { waitUntil: "networkidle" });
   await page.waitForSelector(".figure");
+  await settled();
+}
+
+/** What is out of sight is drawn after what is in sight: waits until all of it is. */
+async function settled(): Promise<void> {
+  await page.waitForFunction(() => document.querySelector("[data-waiting]") === null);
 }
 
 /** The unfolded table of a figure, row by row. */
 async function numbers(figure: string): Promise<string[][]> {
-  await page.waitForFunction(() => document.querySelector("[data-waiting]") === null);
+  await settled();
   const details = page.locator(`#${figure} details.numbers`);
   if ((await details.getAttribute("open")) === null) await details.locator("summary").click();
   await details.locator("tbody tr").first().waitFor();
@@ -96,6 +102,7 @@ describe("devoicing", () => {
     await page.keyboard.press("Enter");
     expect(new URL(page.url()).search).toBe("?before=k&after=s");
     expect(await page.evaluate(() => document.activeElement?.getAttribute("data-key"))).toBe("cell-k-s");
+    await settled();
     expect(await cell.getAttribute("aria-pressed")).toBe("true");
   });
 
