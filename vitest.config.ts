@@ -6,6 +6,7 @@ const shared = { environment: "node" as const, env: { TZ: "UTC" }, testTimeout: 
 export default defineConfig({
   test: {
     passWithNoTests: false,
+    maxWorkers: 2, // both cores of a small machine
     projects: [
       { test: { ...shared, name: "unit", include: ["tests/unit/**/*.test.ts"] } },
       {

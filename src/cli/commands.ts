@@ -111,7 +111,7 @@ export const commands: readonly CommandEntry[] = [
   },
   {
     name: "serve",
-    takes: "[options] <site>",
+    takes: "[options] <folder>",
     summary: "look at a report in the browser",
     load: async () => (await import("./serve.ts")).registerServe,
   },

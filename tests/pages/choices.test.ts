@@ -208,6 +208,8 @@ test("compared by dataset, each set's rate and ratio stand for themselves, as th
     smallResults.cards.map(({ name }, i) => [name, ratios[i]]),
   );
   await page.locator("#vowel-length-ratios .cite-figure summary").click();
-  const [text] = await page.locator("#vowel-length-ratios .citation pre").allTextContents();
+  const citation = page.locator("#vowel-length-ratios .citation pre").first();
+  await citation.waitFor();
+  const text = await citation.textContent();
   for (const { name } of smallResults.cards) expect(text).toContain(`${name}, version 1`);
 });
