@@ -1,6 +1,6 @@
 import { defineConfig } from "vitest/config";
 
-const shared = { environment: "node" as const, env: { TZ: "UTC" }, testTimeout: 30_000 };
+const shared = { environment: "node" as const, env: { TZ: "UTC" }, testTimeout: 60_000, hookTimeout: 60_000 };
 
 /** One project a kind of test, so that each can be run and counted alone. */
 export default defineConfig({
