@@ -27,7 +27,7 @@ import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
 import { loadTokens, loadTokensForWords } from "./storage/loadTokens.ts";
 import { readCorrections } from "./storage/readCorrections.ts";
-import { openResultsFolder, type ResultsFolder } from "./storage/resultsFolder.ts";
+import { openResultsFolder, type ResultsFolder, readJson } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type TableRows, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
 
@@ -130,6 +130,7 @@ export async function withTables<T>(
       throw new UserError(messages.outInsideDataset(options.out, folder));
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
+    await noteLostCorrections(options, results);
     const runner = await startRunner(options, results.work);
     const orders = new Orders(results.cache, runner);
     const measured = await measure(options, results, orders).finally(() => runner.close());
@@ -137,6 +138,14 @@ export async function withTables<T>(
   } finally {
     await results.close();
   }
+}
+
+/** Corrections are given anew to every run: says so when these results had some and will have none. */
+async function noteLostCorrections(options: RunOptions, results: ResultsFolder): Promise<void> {
+  if ((options.corrections ?? []).length > 0) return;
+  const before = (await readJson(results.path("run")).catch(() => null)) as Partial<RunRecord> | null;
+  const files = before?.corrections?.files ?? [];
+  if (files.length > 0) options.onNote?.(messages.correctionsLeftOut(options.out, files));
 }
 
 async function measure(options: RunOptions, results: ResultsFolder, orders: Orders): Promise<RunRecord> {

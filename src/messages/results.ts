@@ -26,6 +26,21 @@ export function folderNotWritable(folder: string, code: string): string {
   return `The results folder ${folder} cannot be used: ${reason}. Choose another --out.`;
 }
 
+/** `holder`: the process that writes into the folder; null where its lock does not say. */
+export function folderInUse(
+  folder: string,
+  lock: string,
+  holder: { readonly pid: number; readonly host: string } | null,
+): string {
+  const who = holder === null ? "another run" : `process ${holder.pid} on ${holder.host}`;
+  return `${folder} is being written to by ${who}. Wait until that run is done, or choose another --out; if you are sure that it is no longer running, remove ${lock} and start again.`;
+}
+
+/** `files`: names of the corrections that the results in the folder were made with. */
+export function correctionsLeftOut(folder: string, files: readonly string[]): string {
+  return `The results in ${folder} were made with a reader's corrections (${files.join(", ")}); this run was given none, so that its results will hold none. To keep them, stop and give --corrections again.`;
+}
+
 export function jsonBroken(path: string, reason: string): string {
   return `${path} is no valid JSON (${reason}). Run the command that made it again.`;
 }

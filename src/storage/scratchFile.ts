@@ -55,7 +55,8 @@ export function removeAbandoned(folder: string, prefix: string): void {
   }
 }
 
-function isAlive(pid: number): boolean {
+/** Whether a process of this machine has this id. */
+export function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
     return true;

@@ -4,6 +4,7 @@ import { parse } from "csv-parse/sync";
 import { beforeAll, describe, expect, test } from "vitest";
 import { runSummary } from "../../src/cli/runSummary.ts";
 import { correctionsAreNoSample } from "../../src/messages/corrections.ts";
+import { correctionsLeftOut } from "../../src/messages/results.ts";
 import { type RunRecord, runPipeline } from "../../src/runPipeline.ts";
 import { readColumns } from "../../src/storage/readColumns.ts";
 import { writeDemoPart } from "../helpers/demoPart.ts";
@@ -50,15 +51,18 @@ let vowels: Token[];
 let record: RunRecord;
 let after: Token[];
 let results: string;
+let dataset: string;
+const notes: string[] = [];
+const onNote = (note: string) => notes.push(note);
 
 beforeAll(async () => {
-  const dataset = keptFolder();
+  dataset = keptFolder();
   writeDemoPart(dataset, { speakers: ["demo-01"], each: 6, labels: true });
   const card = JSON.parse(readFileSync(join(dataset, "dataset.json"), "utf8"));
   card.labelSets = card.labelSets.map((set: object) => ({ ...set, devoicingBasis: null }));
   writeFileSync(join(dataset, "dataset.json"), JSON.stringify(card));
   results = keptFolder();
-  await runPipeline(runOptions([dataset], results));
+  await runPipeline(runOptions([dataset], results, { onNote }));
   before = await tokensOf(results);
   vowels = before.filter(({ kind, devoicedBasis }) => kind === "vowel" && devoicedBasis === "measured");
   const marks = join(keptFolder(), "marks-demo-1.csv");
@@ -73,7 +77,7 @@ beforeAll(async () => {
       "",
     ].join("\n"),
   );
-  record = await runPipeline(runOptions([dataset], results, { corrections: [marks] }));
+  record = await runPipeline(runOptions([dataset], results, { corrections: [marks], onNote }));
   after = await tokensOf(results);
 }, 120_000);
 
@@ -124,5 +128,12 @@ describe("run --corrections into the folder of an earlier run without", () => {
     const summary = runSummary(record, results);
     expect(summary).toContain("2 vowels corrected by a reader's marks");
     expect(summary).toContain(correctionsAreNoSample);
+  });
+
+  test("says so when a later run is given none, and only then", async () => {
+    expect(notes).toEqual([]);
+    await runPipeline(runOptions([dataset], results, { onNote }));
+    expect(notes).toEqual([correctionsLeftOut(results, ["marks-demo-1.csv"])]);
+    expect(await tokensOf(results)).toEqual(before);
   });
 });

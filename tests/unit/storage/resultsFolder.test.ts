@@ -1,4 +1,5 @@
-import { chmodSync, existsSync, readFileSync } from "node:fs";
+import { chmodSync, existsSync, readdirSync, readFileSync } from "node:fs";
+import { hostname } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import * as messages from "../../../src/messages/results.ts";
@@ -21,6 +22,40 @@ describe("openResultsFolder(folder, markerText)", () => {
     const results = await openResultsFolder(folder, "x\n");
     await results.close();
     expect(results.path("cells")).toBe(join(folder, "cells.parquet"));
+  });
+
+  test("is for one run at a time; its shares have places of their own", async () => {
+    const folder = tempFolder();
+    const first = await openResultsFolder(folder, "x\n");
+    const lock = join(folder, ".work.lock");
+    await expect(openResultsFolder(folder, "x\n")).rejects.toThrow(
+      messages.folderInUse(folder, lock, { pid: process.pid, host: hostname() }),
+    );
+    expect(existsSync(first.work)).toBe(true);
+    const share = await openResultsFolder(folder, "x\n", ".work-1-of-2");
+    await share.close();
+    await first.close();
+    await (await openResultsFolder(folder, "x\n")).close();
+    expect(readdirSync(folder)).toEqual([".morascope-results"]);
+  });
+
+  test("removes what killed runs and shares left, and leaves those at work alone", async () => {
+    const folder = tempFolder({
+      ".morascope-results": "x\n",
+      ".work-1-of-3/decoded/a": "left by a killed share",
+      ".work-1-of-3.lock": `{"pid":${2 ** 22 - 1},"host":"${hostname()}","born":null}`,
+      ".work-2-of-3/decoded/a": "left by a killed share of an earlier version",
+      ".work/tables.duckdb": "left by a killed run",
+    });
+    const third = await openResultsFolder(folder, "x\n", ".work-3-of-3");
+    const run = await openResultsFolder(folder, "x\n");
+    expect(readdirSync(folder).sort()).toEqual(
+      [".morascope-results", ".work", ".work-3-of-3", ".work-3-of-3.lock", ".work.lock"].sort(),
+    );
+    expect(readdirSync(run.work)).toEqual([]);
+    await third.close();
+    await run.close();
+    expect(readdirSync(folder)).toEqual([".morascope-results"]);
   });
 
   test("refuses a folder with somebody else's files and leaves them alone", async () => {
