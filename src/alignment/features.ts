@@ -45,12 +45,20 @@ const maskDb = 45;
 /** Power of one 16-bit step over a window: silence stays finite. */
 const powerFloor = windowSamples * 1e-10;
 
+const fft = createRealFft(fftSize);
 const window = makeWindow("hamming", windowSamples);
 const filterbank = makeMelFilterbank({ sampleRateHz, fftSize, channels, minHz: 64, maxHz: 8000 });
 const dct = makeDct(cepstra + 1, channels);
 const binOf = (hz: number) => Math.round((hz * fftSize) / sampleRateHz);
 const lowBand = [binOf(100), binOf(1000)] as const;
 const highBand = [binOf(3500), binOf(7800)] as const;
+
+const meter = createPeriodicityMeter({
+  sampleRateHz: sampleRateHz / decimation,
+  windowMs: 40,
+  minHz: 60,
+  maxHz: 400,
+});
 
 function bandPower(power: Float64Array, [from, to]: readonly [number, number]): number {
   let sum = 0;
@@ -60,7 +68,6 @@ function bandPower(power: Float64Array, [from, to]: readonly [number, number]): 
 
 /** Power of every frame: whole, low band, high band (frames each), and mel channels (frames × channels). */
 function framePowers(samples: Float32Array, frames: number) {
-  const fft = createRealFft(fftSize);
   const mel = new Float64Array(frames * channels);
   const whole = new Float64Array(frames);
   const low = new Float64Array(frames);
@@ -128,12 +135,6 @@ export function extractFeatures(samples: Float32Array): Features {
   const logs = new Float64Array(channels);
   const cepstrum = new Float64Array(cepstra + 1);
   const slow = decimate(samples, decimation);
-  const meter = createPeriodicityMeter({
-    sampleRateHz: sampleRateHz / decimation,
-    windowMs: 40,
-    minHz: 60,
-    maxHz: 400,
-  });
   for (let t = 0; t < frames; t++) {
     for (let c = 0; c < channels; c++) one[c] = mel[t * channels + c]! + mask / channels;
     melCepstrum(one, dct, powerFloor * 1e-6, logs, cepstrum);

@@ -1,3 +1,5 @@
+import { createProducts } from "./kernel/products.ts";
+
 export interface CorrelatorOptions {
   readonly sampleRateHz: number;
   /** Length of each of the two compared stretches in ms. 20 holds one period of 50 Hz and still resolves a 30 ms vowel. */
@@ -26,10 +28,13 @@ export function createCorrelator(options: CorrelatorOptions): Correlator {
   const width = Math.round((windowMs * sampleRateHz) / 1000);
   const lagMin = Math.max(2, Math.floor(sampleRateHz / maxHz) - 1);
   const lagMax = Math.ceil(sampleRateHz / minHz) + 1;
-  const correlation = new Float64Array(lagMax - lagMin + 1);
+  const lags = lagMax - lagMin + 1;
+  const correlation = new Float64Array(lags);
   const span = width + lagMax + 1;
-  const local = new Float64Array(span);
   const squares = new Float64Array(span + 1);
+  const products = createProducts(span + lags);
+  const local = products.numbers.subarray(0, span);
+  const sums = products.numbers.subarray(span);
 
   function measure(samples: Float32Array, centre: number, energyFloor: number): void {
     const origin = Math.round(centre) - (span >> 1);
@@ -44,25 +49,13 @@ export function createCorrelator(options: CorrelatorOptions): Correlator {
       sum += local[i]! * local[i]!;
     }
     squares[span] = sum;
+    products.lagDots(0, span, width, lagMin, lagMax, span);
     for (let lag = lagMin; lag <= lagMax; lag++) {
       const first = (span - width - lag) >> 1;
       const second = first + lag;
-      let p = 0;
-      let q = 0;
-      let r = 0;
-      let s = 0;
-      let i = first;
-      const end = first + width;
-      for (; i + 3 < end; i += 4) {
-        p += local[i]! * local[i + lag]!;
-        q += local[i + 1]! * local[i + 1 + lag]!;
-        r += local[i + 2]! * local[i + 2 + lag]!;
-        s += local[i + 3]! * local[i + 3 + lag]!;
-      }
-      for (; i < end; i++) p += local[i]! * local[i + lag]!;
       const a = squares[first + width]! - squares[first]! + energyFloor;
       const b = squares[second + width]! - squares[second]! + energyFloor;
-      correlation[lag - lagMin] = a > 0 && b > 0 ? (p + q + r + s) / Math.sqrt(a * b) : 0;
+      correlation[lag - lagMin] = a > 0 && b > 0 ? sums[lag - lagMin]! / Math.sqrt(a * b) : 0;
     }
   }
   return { lagMin, lagMax, correlation, measure };

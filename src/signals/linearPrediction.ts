@@ -1,4 +1,5 @@
 import { cholesky, choleskySolve } from "../statistics/linearAlgebra/cholesky.ts";
+import { createProducts } from "./kernel/products.ts";
 
 /** Scratch space of one prediction order and longest frame; make it once and reuse it. */
 export interface Predictor {
@@ -23,68 +24,28 @@ const softening = 0.05;
  */
 export function createPredictor(order: number, longest: number): Predictor {
   const coefficients = new Float64Array(order);
-  const weights = new Float64Array(longest);
   const energies = new Float64Array(longest);
   const residuals = new Float64Array(longest);
-  const scaled = new Float64Array(longest);
   const matrix = new Float64Array(order * order);
   const right = new Float64Array(order);
+  const stride = (order + 1 + 7) & ~7;
+  const products = createProducts(longest + stride + longest + stride * stride);
+  const samples = products.numbers.subarray(0, longest + stride);
+  const weights = products.numbers.subarray(samples.length, samples.length + longest);
+  const sums = products.numbers.subarray(samples.length + longest);
 
+  /** Of the products of the samples n − order … n, the latest is the one to predict. */
   function accumulate(frame: Float64Array, count: number): number {
-    let energy = 0;
-    for (let n = order; n < count; n++) energy += weights[n]! * frame[n]! * frame[n]!;
+    for (let n = 0; n < count; n++) samples[n] = frame[n]!;
+    samples.fill(0, count);
+    const from = samples.length + order;
+    products.weightedProducts(0, from, count - order, order + 1, samples.length + longest);
     for (let i = 0; i < order; i++) {
-      for (let n = order; n < count; n++) scaled[n] = weights[n]! * frame[n - 1 - i]!;
-      right[i] = -dot(frame, order, count, order);
-      let j = 0;
-      for (; j + 3 <= i; j += 4) fourDots(frame, count, j, i * order);
-      for (; j <= i; j++) matrix[i * order + j] = dot(frame, order, count, order - 1 - j);
+      const row = order - 1 - i;
+      right[i] = -sums[order * stride + row]!;
+      for (let j = 0; j <= i; j++) matrix[i * order + j] = sums[(order - 1 - j) * stride + row]!;
     }
-    return energy;
-  }
-
-  /** `matrix[row + j … row + j + 3]` in one pass; the frame's samples go from one sum to the next. */
-  function fourDots(frame: Float64Array, count: number, j: number, row: number): void {
-    let a = 0;
-    let b = 0;
-    let c = 0;
-    let d = 0;
-    let x1 = frame[order - 2 - j]!;
-    let x2 = frame[order - 3 - j]!;
-    let x3 = frame[order - 4 - j]!;
-    for (let n = order; n < count; n++) {
-      const x = frame[n - 1 - j]!;
-      const s = scaled[n]!;
-      a += s * x;
-      b += s * x1;
-      c += s * x2;
-      d += s * x3;
-      x3 = x2;
-      x2 = x1;
-      x1 = x;
-    }
-    matrix[row + j] = a;
-    matrix[row + j + 1] = b;
-    matrix[row + j + 2] = c;
-    matrix[row + j + 3] = d;
-  }
-
-  /** Σ scaled[n]·frame[shift + n − from] over n = from … end − 1, in four sums. */
-  function dot(frame: Float64Array, from: number, end: number, shift: number): number {
-    const away = shift - from;
-    let a = 0;
-    let b = 0;
-    let c = 0;
-    let d = 0;
-    let n = from;
-    for (; n + 3 < end; n += 4) {
-      a += scaled[n]! * frame[n + away]!;
-      b += scaled[n + 1]! * frame[n + 1 + away]!;
-      c += scaled[n + 2]! * frame[n + 2 + away]!;
-      d += scaled[n + 3]! * frame[n + 3 + away]!;
-    }
-    for (; n < end; n++) a += scaled[n]! * frame[n + away]!;
-    return a + b + c + d;
+    return sums[order * stride + order]!;
   }
 
   function weighByEnergy(frame: Float64Array, count: number): void {

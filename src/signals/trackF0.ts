@@ -1,6 +1,7 @@
-import { createCorrelator } from "./crossCorrelation.ts";
+import { type Correlator, createCorrelator } from "./crossCorrelation.ts";
 import { decimate } from "./decimate.ts";
 import { highPass } from "./highPass.ts";
+import { createProducts } from "./kernel/products.ts";
 
 export interface F0Options {
   readonly sampleRateHz: number;
@@ -47,11 +48,10 @@ export function trackF0WithoutRumble(clean: Float32Array, options: F0Options): F
   const frames = Math.max(0, Math.floor(clean.length / hop));
   const periodicity = new Float32Array(frames);
   const f0Hz = new Float32Array(frames).fill(Number.NaN);
-  const correlator = createCorrelator({ sampleRateHz: lowRate, windowMs, minHz, maxHz });
+  const { correlator, refine } = toolsFor(lowRate, options);
   const { correlation, lagMin } = correlator;
   const energyFloor = loudest(low, lowRate) * 10 ** (-silenceDb / 10);
   if (!(energyFloor > 0)) return { periodicity, f0Hz };
-  const refine = createRefiner(sampleRateHz);
   const half = Math.round((windowMs * lowRate) / 2000);
   for (let t = 0; t < frames; t++) {
     const centre = (t + 0.5) * hop;
@@ -90,6 +90,26 @@ export function trackF0WithoutRumble(clean: Float32Array, options: F0Options): F
   return { periodicity, f0Hz };
 }
 
+interface Tools {
+  readonly correlator: Correlator;
+  readonly refine: ReturnType<typeof createRefiner>;
+}
+const made = new Map<string, Tools>();
+
+/** Made once: every recording of a run is searched alike. */
+function toolsFor(lowRate: number, { sampleRateHz, minHz, maxHz }: F0Options): Tools {
+  const key = `${sampleRateHz}/${minHz}/${maxHz}`;
+  let tools = made.get(key);
+  if (!tools) {
+    tools = {
+      correlator: createCorrelator({ sampleRateHz: lowRate, windowMs, minHz, maxHz }),
+      refine: createRefiner(sampleRateHz),
+    };
+    made.set(key, tools);
+  }
+  return tools;
+}
+
 /** Energy of the loudest 20 ms. */
 function loudest(samples: Float32Array, rateHz: number): number {
   const half = Math.round((windowMs * rateHz) / 2000);
@@ -112,22 +132,23 @@ function createRefiner(sampleRateHz: number): (samples: Float32Array, centre: nu
   const width = Math.round((windowMs * sampleRateHz) / 1000);
   const reach = 2;
   const values = new Float64Array(2 * reach + 1);
+  const stretch = width + 2 * reach;
+  const dotsAt = width + stretch;
+  const products = createProducts(dotsAt + 2 * values.length);
+  const { numbers } = products;
 
   return (samples, centre, lag) => {
     const guess = Math.round(lag);
     const first = Math.round(centre - (width + guess) / 2);
     if (first < 0 || first + guess + reach + width > samples.length) return lag;
+    const second = first + guess - reach;
+    for (let i = 0; i < width; i++) numbers[i] = samples[first + i]!;
+    for (let i = 0; i < stretch; i++) numbers[width + i] = samples[second + i]!;
+    products.slidingDots(0, width, width, values.length, dotsAt);
     let best = 0;
     for (let k = 0; k < values.length; k++) {
-      const ahead = first + guess + k - reach;
-      let cross = 0;
-      let energy = 0;
-      for (let i = 0; i < width; i++) {
-        const y = samples[ahead + i]!;
-        cross += samples[first + i]! * y;
-        energy += y * y;
-      }
-      values[k] = energy > 0 ? cross / Math.sqrt(energy) : 0;
+      const energy = numbers[dotsAt + 2 * k + 1]!;
+      values[k] = energy > 0 ? numbers[dotsAt + 2 * k]! / Math.sqrt(energy) : 0;
       if (values[k]! > values[best]!) best = k;
     }
     if (best === 0 || best === values.length - 1) return lag;
