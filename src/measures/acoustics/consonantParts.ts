@@ -2,6 +2,7 @@ import { averagePower } from "../../signals/averagePower.ts";
 import { type SpectralMoments, spectralMoments } from "../../signals/spectralMoments.ts";
 import { findRelease } from "./findRelease.ts";
 import { type MeasuredPhone, soundClass } from "./measuredPhone.ts";
+import { releaseSpectrum } from "./releaseSpectrum.ts";
 import { hopMs, sampleRateHz, type VoicingFrames } from "./voicingFrames.ts";
 
 /** Band of the spectral moments of frication and release: above voice and below the filters of 16 kHz recordings, Hz. */
@@ -40,9 +41,9 @@ const nothing = (reason: ConsonantReason): ConsonantParts => ({
 
 /**
  * Splits an obstruent: a stop or affricate at its burst (see `findRelease`; a geminate's burst is looked for from
- * 40 ms before the end of its closure as labelled), a fricative or affricate's release into frication. Moments are of the mean
- * power spectrum (16 ms windows) over the middle 60 % of the frication, and over the first 60 % of a voiceless stop's
- * release from the burst on, at most 40 ms.
+ * 40 ms before the end of its closure as labelled), a fricative or affricate's release into frication. Moments are of
+ * the mean power spectrum (16 ms windows) over the middle 60 % of the frication, and, of a voiceless stop, over as much
+ * as the first 60 % of its release from the burst on, at most 40 ms (see `releaseSpectrum`).
  */
 export function consonantParts(
   samples: Float32Array,
@@ -71,7 +72,13 @@ export function consonantParts(
   if (affricate) return { ...fricationOf(samples, frames, release, endMs, floorDb), ...parts, release: null };
   const spectrum =
     kind === "voiceless-stop"
-      ? momentsBetween(samples, release, release + Math.min(longestReleaseMs, releaseShare * parts.releaseMs))
+      ? releaseSpectrum(
+          samples,
+          release,
+          Math.min(longestReleaseMs, releaseShare * parts.releaseMs),
+          endMs,
+          fricationBandHz,
+        )
       : null;
   return { ...parts, fricationMs: null, frication: null, release: spectrum, reason: null };
 }
