@@ -1,8 +1,8 @@
 import type { Cells } from "./estimates/cells.ts";
 import { assembleWords } from "./findings/words/assembleWords.ts";
-import { type TokenTable, tokenColumnsNeeded } from "./findings/words/corpusTable.ts";
 import { type DrillWords, defaultDrillOptions, drillWords } from "./findings/words/drillWords.ts";
-import { readColumns } from "./storage/readColumns.ts";
+import { readCorpora } from "./findings/words/readCorpora.ts";
+import { readPieces } from "./storage/readColumns.ts";
 import { readDictionary } from "./storage/readDictionary.ts";
 
 /** Candidates kept of each target: with nine targets just under 5,000, which a page can list. */
@@ -10,9 +10,9 @@ const listedOfEach = 550;
 
 /** Drill words from the dictionary and the corpus, as `drill-words.json` holds them; `tokens` is the path of the table. */
 export async function chooseDrillWords(tokens: string, cells: Cells, level: number): Promise<DrillWords> {
-  const table = (await readColumns(tokens, tokenColumnsNeeded)) as unknown as TokenTable;
+  const corpora = await readCorpora((columns) => readPieces(tokens, columns));
   const dictionary = await readDictionary();
   const { maxMorae } = defaultDrillOptions;
-  const material = assembleWords({ dictionary, tokens: table, cells, level, mostMorae: maxMorae });
+  const material = assembleWords({ dictionary, corpora, cells, level, mostMorae: maxMorae });
   return drillWords(material, {}, listedOfEach);
 }

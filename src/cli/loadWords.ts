@@ -2,14 +2,14 @@ import { readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import * as v from "valibot";
 import { assembleWords, type WordMaterial } from "../findings/words/assembleWords.ts";
-import { type TokenTable, tokenColumnsNeeded } from "../findings/words/corpusTable.ts";
+import { readCorpora } from "../findings/words/readCorpora.ts";
 import { jsonBroken } from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
 import type { ListProblem } from "../messages/words.ts";
 import * as messages from "../messages/words.ts";
 import { wordCitations } from "../publish/wordCitations.ts";
 import { loadCells } from "../storage/loadCells.ts";
-import { readColumns } from "../storage/readColumns.ts";
+import { readPieces } from "../storage/readColumns.ts";
 import { readDictionary } from "../storage/readDictionary.ts";
 import { readWordList } from "../storage/readWordList.ts";
 import { resultPath } from "../storage/resultsFolder.ts";
@@ -50,18 +50,15 @@ export async function loadWords(
   { list, accents, dataset, level }: WordFiles,
 ): Promise<LoadedWords> {
   const cards = await readCards(folder);
-  const tokens = (await readColumns(
-    await resultPath(folder, "tokens"),
-    tokenColumnsNeeded,
-  )) as unknown as TokenTable;
+  const tokens = await resultPath(folder, "tokens");
+  const corpora = await readCorpora((columns) => readPieces(tokens, columns), dataset);
   const [own, lexicon] = [list, accents].map((path) => (path === undefined ? null : readWordList(path)));
   const material = assembleWords({
     dictionary: await readDictionary(),
-    tokens,
+    corpora,
     cells: await loadCells(folder),
     list: own?.words ?? [],
     accents: lexicon?.words ?? [],
-    ...(dataset === undefined ? {} : { dataset }),
     level,
   });
   if (dataset !== undefined && !material.datasets.includes(dataset))

@@ -146,7 +146,7 @@ function printed(words: DrillWords, { citations, notices, notes }: LoadedWords, 
 }
 
 function lookedUp({ material, notices, notes }: LoadedWords, text: string, flags: WordFlags): string {
-  const { lexicon, evidence, heard } = material;
+  const { lexicon, evidence } = material;
   const known = lexicon.bySurface.get(text) ?? [];
   const sounds =
     known.length > 0
@@ -154,7 +154,7 @@ function lookedUp({ material, notices, notes }: LoadedWords, text: string, flags
       : soundsOfKana(text, (sound) => lexicon.bySound.has(sound));
   if (sounds.length === 0) throw new UserError(messages.wordUnknown(text));
   printNotes([...notices, ...notes]);
-  const said = indexSaid(saidWords(heard));
+  const said = indexSaid(saidWords(evidence.heard));
   const words = sounds.map((sound, at) => {
     const accent = flags.accent ?? known[at]?.accents?.[0] ?? null;
     const word = lookUp(sound, accent, evidence.devoicing);

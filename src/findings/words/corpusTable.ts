@@ -19,47 +19,79 @@ export const tokenColumnsNeeded = [
 
 export type TokenTable = Readonly<Record<(typeof tokenColumnsNeeded)[number], ArrayLike<unknown>>>;
 
-/** One labelling of one dataset: its rows of the table, in order. */
-export interface LabelledCorpus {
+/** One labelling of one dataset, counted. */
+export interface CountedCorpus {
   readonly dataset: string;
   readonly labelSet: string;
-  readonly rows: Uint32Array;
+  readonly tokens: number;
   /** Vowels whose devoicing mark is evidence, and vowels whose mark a text rule wrote. */
   readonly evidence: number;
   readonly predicted: number;
 }
 
-/**
- * One labelling a dataset: the one with most evidence about devoicing, then the one with most tokens, then the first by
- * name. Two labellings of the same recordings are never pooled, and nothing is heard twice. Most evidence first.
- */
-export function labelledCorpora(table: TokenTable): LabelledCorpus[] {
-  const rows = new Map<
+/** The same with its rows of a table, in order. */
+export interface LabelledCorpus extends CountedCorpus {
+  readonly rows: Uint32Array;
+}
+
+/** Columns that labellings are counted by. */
+export const corpusColumnsNeeded = ["dataset", "labelSet", "devoiced", "devoicedBasis"] as const;
+type CorpusColumns = Pick<TokenTable, (typeof corpusColumnsNeeded)[number]>;
+
+/** Counts labellings in a table that comes in pieces. */
+export class CorpusCounter {
+  readonly #counts = new Map<
     string,
-    { dataset: string; labelSet: string; rows: number[]; evidence: number; predicted: number }
+    { dataset: string; labelSet: string; tokens: number; evidence: number; predicted: number }
   >();
-  for (let i = 0; i < table.dataset.length; i++) {
-    const dataset = String(table.dataset[i]);
-    const labelSet = String(table.labelSet[i]);
-    const key = `${dataset}\u0000${labelSet}`;
-    let one = rows.get(key);
-    if (one === undefined) {
-      one = { dataset, labelSet, rows: [], evidence: 0, predicted: 0 };
-      rows.set(key, one);
+
+  add({ dataset, labelSet, devoiced, devoicedBasis }: CorpusColumns): void {
+    for (let i = 0; i < dataset.length; i++) {
+      const key = `${dataset[i]}\u0000${labelSet[i]}`;
+      let one = this.#counts.get(key);
+      if (one === undefined) {
+        const names = { dataset: String(dataset[i]), labelSet: String(labelSet[i]) };
+        one = { ...names, tokens: 0, evidence: 0, predicted: 0 };
+        this.#counts.set(key, one);
+      }
+      one.tokens++;
+      if (typeof devoiced[i] !== "boolean") continue;
+      if (isEvidence((devoicedBasis[i] ?? null) as Basis | null)) one.evidence++;
+      else one.predicted++;
     }
-    one.rows.push(i);
-    if (typeof table.devoiced[i] !== "boolean") continue;
-    if (isEvidence((table.devoicedBasis[i] ?? null) as Basis | null)) one.evidence++;
-    else one.predicted++;
   }
-  const best = new Map<string, LabelledCorpus>();
-  const all = [...rows.values()].map((one) => ({ ...one, rows: Uint32Array.from(one.rows) }));
-  all.sort(
-    (a, b) =>
-      b.evidence - a.evidence ||
-      b.rows.length - a.rows.length ||
-      (`${a.dataset} ${a.labelSet}` < `${b.dataset} ${b.labelSet}` ? -1 : 1),
-  );
-  for (const one of all) if (!best.has(one.dataset)) best.set(one.dataset, one);
-  return [...best.values()];
+
+  /**
+   * One labelling a dataset: the one with most evidence about devoicing, then the one with most tokens, then the first
+   * by name. Two labellings of the same recordings are never pooled, and nothing is heard twice. Most evidence first.
+   */
+  best(): CountedCorpus[] {
+    const best = new Map<string, CountedCorpus>();
+    const all = [...this.#counts.values()].sort(
+      (a, b) =>
+        b.evidence - a.evidence ||
+        b.tokens - a.tokens ||
+        (`${a.dataset} ${a.labelSet}` < `${b.dataset} ${b.labelSet}` ? -1 : 1),
+    );
+    for (const one of all) if (!best.has(one.dataset)) best.set(one.dataset, one);
+    return [...best.values()];
+  }
+}
+
+/** Rows of a table, or of a piece of it, that belong to a labelling. */
+export function rowsOf(
+  { dataset, labelSet }: Pick<TokenTable, "dataset" | "labelSet">,
+  corpus: CountedCorpus,
+): Uint32Array {
+  const rows: number[] = [];
+  for (let i = 0; i < dataset.length; i++)
+    if (dataset[i] === corpus.dataset && labelSet[i] === corpus.labelSet) rows.push(i);
+  return Uint32Array.from(rows);
+}
+
+/** The labellings of a whole table, as `CorpusCounter` chooses them. */
+export function labelledCorpora(table: TokenTable): LabelledCorpus[] {
+  const counter = new CorpusCounter();
+  counter.add(table);
+  return counter.best().map((corpus) => ({ ...corpus, rows: rowsOf(table, corpus) }));
 }

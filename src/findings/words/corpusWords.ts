@@ -1,4 +1,5 @@
-import type { LabelledCorpus, TokenTable } from "./corpusTable.ts";
+import type { CountedCorpus, LabelledCorpus, TokenTable } from "./corpusTable.ts";
+import type { HeardIndex } from "./heardIndex.ts";
 import type { LexiconWord } from "./lexicon.ts";
 import { geminateUnit, longUnit, nasalUnit, type Sound, unitOf } from "./sound.ts";
 
@@ -16,91 +17,112 @@ export interface HeardWord {
 }
 
 /**
- * The words said in a corpus, each with its sound put together from the phones as labelled. Words of one spelling next
- * to each other cannot be told apart and make a longer one, which is found in no dictionary; words whose phones make no
- * kana are left out.
+ * Listens to the words said in a corpus, whose table may come in pieces: each word with its sound put together from the
+ * phones as labelled. Words of one spelling next to each other cannot be told apart and make a longer one, which is
+ * found in no dictionary; words whose phones make no kana are left out.
  */
+export class WordListener {
+  readonly #dataset: string;
+  readonly #hear: (word: HeardWord) => void;
+  /** The row before, and the word that it belongs to; null where it belongs to none that can be written in kana. */
+  #before: { readonly word: unknown; readonly utterance: unknown; readonly index: number } | null = null;
+  #word: WordBeingSaid | null = null;
+
+  constructor({ dataset }: Pick<CountedCorpus, "dataset">, hear: (word: HeardWord) => void) {
+    this.#dataset = dataset;
+    this.#hear = hear;
+  }
+
+  /** Takes rows of the corpus, in order. */
+  add(table: TokenTable, rows: Uint32Array): void {
+    for (const row of rows) {
+      const [word, utterance, index] = [table.word[row], table.utterance[row], Number(table.index[row])];
+      const before = this.#before;
+      if (
+        before === null ||
+        before.word !== word ||
+        before.utterance !== utterance ||
+        index !== before.index + 1
+      ) {
+        this.finish();
+        this.#word = typeof word === "string" ? new WordBeingSaid(table, row) : null;
+      }
+      this.#before = { word, utterance, index };
+      this.#word?.add(table, row);
+    }
+  }
+
+  /** Ends the word in hand. */
+  finish(): void {
+    const heard = this.#word?.heard(this.#dataset) ?? null;
+    if (heard !== null) this.#hear(heard);
+    this.#word = null;
+    this.#before = null;
+  }
+}
+
+class WordBeingSaid {
+  readonly #surface: string;
+  readonly #startMs: number;
+  readonly #devoiced = new Map<number, boolean>();
+  #sound = "";
+  #consonant: string | null = null;
+  #isKana = true;
+  #last = { utterance: "", speaker: "", endMs: 0 };
+
+  constructor(table: TokenTable, row: number) {
+    this.#surface = table.word[row] as string;
+    this.#startMs = Number(table.startMs[row]);
+  }
+
+  add(table: TokenTable, row: number): void {
+    this.#last = {
+      utterance: String(table.utterance[row]),
+      speaker: String(table.speaker[row]),
+      endMs: Number(table.endMs[row]),
+    };
+    const phone = String(table.phone[row]);
+    if (table.kind[row] === "vowel") this.#addVowel(table, row, phone);
+    else if (this.#consonant !== null) this.#isKana = false;
+    else if (phone === "N") this.#sound += nasalUnit;
+    else if (phone === "cl") this.#sound += geminateUnit;
+    else {
+      if (table.length[row] === "geminate") this.#sound += geminateUnit;
+      this.#consonant = phone;
+    }
+  }
+
+  #addVowel(table: TokenTable, row: number, phone: string): void {
+    const unit = unitOf(this.#consonant, phone);
+    if (unit === undefined) this.#isKana = false;
+    const mark = table.devoiced[row];
+    const basis = table.devoicedBasis[row];
+    if (typeof mark === "boolean" && (basis === "measured" || basis === "annotated"))
+      this.#devoiced.set(this.#sound.length, mark);
+    this.#sound += (unit ?? "") + (table.length[row] === "long" ? longUnit : "");
+    this.#consonant = null;
+  }
+
+  heard(dataset: string): HeardWord | null {
+    if (!this.#isKana || this.#sound === "" || this.#consonant !== null) return null;
+    const [surface, sound] = [this.#surface, this.#sound];
+    return { surface, sound, dataset, ...this.#last, startMs: this.#startMs, devoiced: this.#devoiced };
+  }
+}
+
+/** The words said in a whole table, one after the other. */
 export function heardWords(table: TokenTable, corpus: LabelledCorpus): HeardWord[] {
   const heard: HeardWord[] = [];
-  const { rows } = corpus;
-  for (let from = 0; from < rows.length; ) {
-    let to = from + 1;
-    while (to < rows.length && sameWord(table, rows[to - 1]!, rows[to]!)) to++;
-    const word = table.word[rows[from]!];
-    if (typeof word === "string") {
-      const one = readWord(table, corpus, word, rows.subarray(from, to));
-      if (one !== null) heard.push(one);
-    }
-    from = to;
-  }
+  const listener = new WordListener(corpus, (word) => heard.push(word));
+  listener.add(table, corpus.rows);
+  listener.finish();
   return heard;
 }
 
-function sameWord(table: TokenTable, a: number, b: number): boolean {
-  return (
-    table.word[a] === table.word[b] &&
-    table.utterance[a] === table.utterance[b] &&
-    Number(table.index[b]) === Number(table.index[a]) + 1
-  );
-}
-
-function readWord(
-  table: TokenTable,
-  corpus: LabelledCorpus,
-  surface: string,
-  rows: Uint32Array,
-): HeardWord | null {
-  let sound = "";
-  let consonant: string | null = null;
-  const devoiced = new Map<number, boolean>();
-  for (const row of rows) {
-    const phone = String(table.phone[row]);
-    const length = table.length[row];
-    if (table.kind[row] === "vowel") {
-      const unit = unitOf(consonant, phone);
-      if (unit === undefined) return null;
-      const mark = table.devoiced[row];
-      const basis = table.devoicedBasis[row];
-      if (typeof mark === "boolean" && (basis === "measured" || basis === "annotated"))
-        devoiced.set(sound.length, mark);
-      sound += unit + (length === "long" ? longUnit : "");
-      consonant = null;
-    } else {
-      if (consonant !== null) return null;
-      if (phone === "N") sound += nasalUnit;
-      else if (phone === "cl") sound += geminateUnit;
-      else {
-        if (length === "geminate") sound += geminateUnit;
-        consonant = phone;
-      }
-    }
-  }
-  if (sound === "" || consonant !== null) return null;
-  const last = rows[rows.length - 1]!;
-  return {
-    surface,
-    sound,
-    dataset: corpus.dataset,
-    utterance: String(table.utterance[last]),
-    speaker: String(table.speaker[last]),
-    startMs: Number(table.startMs[rows[0]!]),
-    endMs: Number(table.endMs[last]),
-    devoiced,
-  };
-}
-
 /** The words of a corpus for the lexicon; whether one can be given to a learner alone, a dictionary must say. */
-export function corpusWords(heard: readonly HeardWord[]): LexiconWord[] {
-  const seen = new Set<string>();
-  return heard.flatMap(({ surface, sound }) => {
-    const key = `${surface}\u0000${sound}`;
-    if (seen.has(key)) return [];
-    seen.add(key);
-    return [
-      {
-        ...{ surface, sound, partOfSpeech: null, unfit: true, cost: null },
-        ...{ accents: null, gloss: null, level: null, sources: ["corpus" as const] },
-      },
-    ];
-  });
+export function corpusWords(heard: HeardIndex): LexiconWord[] {
+  return [...heard.values()].map(({ surface, sound }) => ({
+    ...{ surface, sound, partOfSpeech: null, unfit: true, cost: null },
+    ...{ accents: null, gloss: null, level: null, sources: ["corpus" as const] },
+  }));
 }

@@ -2,7 +2,8 @@ import type { Candidate } from "./candidate.ts";
 import type { HeardWord } from "./corpusWords.ts";
 import { type Chance, chanceOf } from "./devoicingTable.ts";
 import { vowelsOf } from "./environment.ts";
-import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
+import type { Evidence } from "./evidence.ts";
+import { timesHeard } from "./heardIndex.ts";
 import type { Lexicon, LexiconWord } from "./lexicon.ts";
 import { reasonsOf } from "./reasons.ts";
 import { transcribe } from "./transcribe.ts";
@@ -83,9 +84,9 @@ export function describeWord(
     accents: word.accents,
     sources: word.sources,
     homophones: others.slice(0, mostHomophones).map(({ surface }) => surface),
-    tokens: heard.length,
-    speakers: speakersOf(heard).length,
-    clips: clipsOf(heard, focus),
+    tokens: heard?.tokens ?? 0,
+    speakers: heard?.voices.size ?? 0,
+    clips: clipsOf(heard?.firsts ?? [], focus),
   };
 }
 
@@ -96,16 +97,9 @@ export function whispered({ sound, accents }: LexiconWord, { devoicing }: Eviden
   return new Set(vowels.map(({ mora }) => mora));
 }
 
-function clipsOf(heard: readonly HeardWord[], focus: number): Clip[] {
-  const bySpeaker = new Map<string, HeardWord>();
-  for (const one of heard) {
-    const key = `${one.dataset}/${one.speaker}`;
-    if (!bySpeaker.has(key)) bySpeaker.set(key, one);
-  }
-  return [...bySpeaker.values()]
-    .slice(0, mostClips)
-    .map(({ dataset, utterance, speaker, startMs, endMs, devoiced }) => ({
-      ...{ dataset, utterance, speaker, startMs, endMs },
-      devoiced: devoiced.get(focus) ?? null,
-    }));
+function clipsOf(firsts: readonly HeardWord[], focus: number): Clip[] {
+  return firsts.slice(0, mostClips).map(({ dataset, utterance, speaker, startMs, endMs, devoiced }) => ({
+    ...{ dataset, utterance, speaker, startMs, endMs },
+    devoiced: devoiced.get(focus) ?? null,
+  }));
 }

@@ -1,4 +1,4 @@
-import type { LabelledCorpus, TokenTable } from "./corpusTable.ts";
+import type { CountedCorpus, LabelledCorpus, TokenTable } from "./corpusTable.ts";
 import { accentLevel, environmentOf, groupOf, otherPlaces } from "./environment.ts";
 
 /** Vowels with a mark that is evidence, reduced to counts: one entry for each environment, speaker and word. */
@@ -25,46 +25,59 @@ export interface DevoicingEvidence {
   readonly predicted: number;
 }
 
-/** The evidence of a corpus about devoicing; marks predicted from text are counted apart and used for nothing. */
-export function devoicingEvidence(table: TokenTable, corpus: LabelledCorpus): DevoicingEvidence {
-  const cells = new Map<string, DevoicingCell>();
-  const bases = new Map<string, number>();
-  for (const i of corpus.rows) {
-    const mark = table.devoiced[i];
-    const basis = String(table.devoicedBasis[i]);
-    if (table.kind[i] !== "vowel" || typeof mark !== "boolean") continue;
-    if (basis !== "measured" && basis !== "annotated") continue;
-    bases.set(basis, (bases.get(basis) ?? 0) + 1);
+/** Counts the evidence of a corpus about devoicing, whose table may come in pieces. */
+export class DevoicingCounter {
+  readonly #cells = new Map<string, DevoicingCell>();
+  readonly #bases = new Map<string, number>();
+
+  /** Takes rows of the corpus. Marks predicted from text are used for nothing. */
+  add(table: TokenTable, rows: Uint32Array): void {
+    for (const i of rows) {
+      const mark = table.devoiced[i];
+      const basis = String(table.devoicedBasis[i]);
+      if (table.kind[i] !== "vowel" || typeof mark !== "boolean") continue;
+      if (basis !== "measured" && basis !== "annotated") continue;
+      this.#bases.set(basis, (this.#bases.get(basis) ?? 0) + 1);
+      const cell = this.#cellOf(table, i);
+      cell.tokens++;
+      if (mark) cell.devoiced++;
+    }
+  }
+
+  #cellOf(table: TokenTable, i: number): DevoicingCell {
     const surroundings = surroundingsOf(table, i);
     const environment = environmentOf(surroundings);
     const speaker = String(table.speaker[i]);
     // A vowel of no known word is taken as a word of its own within its utterance.
     const word = String(table.word[i] ?? `${table.utterance[i]} ${table.index[i]}`);
     const key = `${environment}\u0000${speaker}\u0000${word}`;
-    let cell = cells.get(key);
-    if (cell === undefined) {
-      cell = {
-        environment,
-        vowel: surroundings.vowel,
-        before: groupOf(surroundings.before) ?? "voiced",
-        after: groupOf(surroundings.after) ?? "voiced",
-        accent: accentLevel(surroundings.accented),
-        row: surroundings.neighbour ? "in-a-row" : "alone",
-        ...{ speaker, word, tokens: 0, devoiced: 0 },
-      };
-      cells.set(key, cell);
-    }
-    cell.tokens++;
-    if (mark) cell.devoiced++;
+    const known = this.#cells.get(key);
+    if (known !== undefined) return known;
+    const cell: DevoicingCell = {
+      environment,
+      vowel: surroundings.vowel,
+      before: groupOf(surroundings.before) ?? "voiced",
+      after: groupOf(surroundings.after) ?? "voiced",
+      accent: accentLevel(surroundings.accented),
+      row: surroundings.neighbour ? "in-a-row" : "alone",
+      ...{ speaker, word, tokens: 0, devoiced: 0 },
+    };
+    this.#cells.set(key, cell);
+    return cell;
   }
-  const commonest = [...bases].sort((a, b) => b[1] - a[1])[0];
-  return {
-    dataset: corpus.dataset,
-    labelSet: corpus.labelSet,
-    basis: commonest?.[0] ?? null,
-    cells: [...cells.values()],
-    predicted: corpus.predicted,
-  };
+
+  evidence({ dataset, labelSet, predicted }: CountedCorpus): DevoicingEvidence {
+    const commonest = [...this.#bases].sort((a, b) => b[1] - a[1])[0];
+    const basis = commonest?.[0] ?? null;
+    return { dataset, labelSet, basis, cells: [...this.#cells.values()], predicted };
+  }
+}
+
+/** The evidence of a whole table; marks predicted from text are counted apart and used for nothing. */
+export function devoicingEvidence(table: TokenTable, corpus: LabelledCorpus): DevoicingEvidence {
+  const counter = new DevoicingCounter();
+  counter.add(table, corpus.rows);
+  return counter.evidence(corpus);
 }
 
 function surroundingsOf(table: TokenTable, i: number) {

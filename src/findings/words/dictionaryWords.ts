@@ -9,6 +9,14 @@ export interface DictionaryToken extends ReadingToken {
   readonly cost: number;
 }
 
+/** The entries of a dictionary. A list will do; one that makes each entry when it is asked for needs much less memory. */
+export interface DictionaryTokens extends Iterable<DictionaryToken> {
+  readonly length: number;
+  at(index: number): DictionaryToken | undefined;
+  /** All entries with this spelling; where it is missing, all entries are gone through for it. */
+  readonly spelt?: (surface: string) => readonly DictionaryToken[];
+}
+
 export interface DictionaryWords {
   readonly words: LexiconWord[];
   /** Entries that are no speech (punctuation, marks) or whose reading is no kana: surface and what stood there. */
@@ -32,16 +40,10 @@ function isFit({ pos, pos_detail_1, conjugated_form }: DictionaryToken): boolean
  * morae that can be proposed need: these words and all that sound like them.
  */
 export function dictionaryWords(
-  tokens: readonly DictionaryToken[],
+  tokens: DictionaryTokens,
   mostMorae = Number.POSITIVE_INFINITY,
 ): DictionaryWords {
-  const bySurface = new Map<string, DictionaryToken[]>();
-  for (const token of tokens) {
-    const same = bySurface.get(token.surface_form);
-    if (same === undefined) bySurface.set(token.surface_form, [token]);
-    else same.push(token);
-  }
-  const dictionary = { tokenize: () => [], entries: (surface: string) => bySurface.get(surface) ?? [] };
+  const dictionary = { tokenize: () => [], entries: tokens.spelt ?? bySurface(tokens) };
   const words: LexiconWord[] = [];
   const unread: DictionaryWords["unread"] = [];
   for (const token of Number.isFinite(mostMorae) ? proposable(tokens, mostMorae) : tokens) {
@@ -67,17 +69,33 @@ export function dictionaryWords(
   return { words, unread };
 }
 
-/** Entries that can be proposed, with others of the same reading; entries a little longer may be among them. */
-function* proposable(tokens: readonly DictionaryToken[], mostMorae: number): Generator<DictionaryToken> {
-  const readings = new Set<string>();
-  const readingOf = ({ pronunciation, reading, surface_form }: DictionaryToken) =>
-    // No mora is written with more than two kana; whether two vowels are one long one is told later.
-    (pronunciation ?? reading ?? surface_form).replace(spelling, (kana) => alike[kana]!);
+function bySurface(tokens: DictionaryTokens): (surface: string) => readonly DictionaryToken[] {
+  const all = new Map<string, DictionaryToken[]>();
   for (const token of tokens) {
-    const reading = readingOf(token);
-    if (reading.length <= 2 * mostMorae && isFit(token)) readings.add(reading);
+    const same = all.get(token.surface_form);
+    if (same === undefined) all.set(token.surface_form, [token]);
+    else same.push(token);
   }
-  for (const token of tokens) if (readings.has(readingOf(token))) yield token;
+  return (surface) => all.get(surface) ?? [];
+}
+
+/** Entries that can be proposed, with others of the same reading; entries a little longer may be among them. */
+function* proposable(tokens: DictionaryTokens, mostMorae: number): Generator<DictionaryToken> {
+  const readings = new Map<string, number>();
+  const readingOfToken = new Uint32Array(tokens.length);
+  const wanted: boolean[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens.at(i)!;
+    const { pronunciation, reading: spelt, surface_form } = token;
+    // No mora is written with more than two kana; whether two vowels are one long one is told later.
+    const reading = (pronunciation ?? spelt ?? surface_form).replace(spelling, (kana) => alike[kana]!);
+    const number = readings.get(reading) ?? readings.size;
+    readings.set(reading, number);
+    readingOfToken[i] = number;
+    wanted[number] ||= reading.length <= 2 * mostMorae && isFit(token);
+  }
+  readings.clear();
+  for (let i = 0; i < tokens.length; i++) if (wanted[readingOfToken[i]!]) yield tokens.at(i)!;
 }
 
 /** Kana that may sound alike: any vowel may lengthen the one before it; others are old or small forms. */

@@ -3,6 +3,7 @@ import type { Candidate } from "./candidate.ts";
 import { chooseSet, heldOutSpeakers, isEligible, type SetOptions } from "./chooseSet.ts";
 import { type DrillItem, describe } from "./describe.ts";
 import type { DevoicingTable } from "./devoicingTable.ts";
+import { voicesIn } from "./heardIndex.ts";
 import type { LengthEvidence } from "./lengthEvidence.ts";
 import { type Listing, ListingWriter } from "./listing.ts";
 import { pairCandidates } from "./pairCandidates.ts";
@@ -71,7 +72,7 @@ export function drillWords(material: WordMaterial, given: Partial<DrillOptions> 
       items: chosen.map((one, at) => ({ ...describe(one, lexicon, evidence), heldOut: heldOut.has(at) })),
     };
   });
-  const speakers = [...new Set(material.heard.map(({ dataset, speaker }) => `${dataset}/${speaker}`))].sort();
+  const speakers = voicesIn(evidence.heard);
   const heldOut = heldOutSpeakers(speakers, options.heldOutShare, options.seed);
   return {
     options,
@@ -80,7 +81,7 @@ export function drillWords(material: WordMaterial, given: Partial<DrillOptions> 
     sets,
     speakers: { practice: speakers.filter((speaker) => !heldOut.includes(speaker)), heldOut },
     listing: writer.finish(),
-    said: most > 0 ? wordsToHear(saidWords(material.heard), saidOfEach, mostSaid) : [],
+    said: most > 0 ? wordsToHear(saidWords(evidence.heard), saidOfEach, mostSaid) : [],
   };
 }
 

@@ -2,8 +2,9 @@ import { type AccentRelation, bestWords } from "./accentConfound.ts";
 import type { Candidate, Confound } from "./candidate.ts";
 import { type Chance, chanceOf } from "./devoicingTable.ts";
 import { vowelsOf, type WordVowel } from "./environment.ts";
-import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
+import type { Evidence } from "./evidence.ts";
 import type { SoundPair, SoundPairs } from "./findPairs.ts";
+import { timesHeard } from "./heardIndex.ts";
 import type { LengthRatio } from "./lengthEvidence.ts";
 import type { Lexicon, LexiconWord } from "./lexicon.ts";
 import { scoreCandidate } from "./scoreCandidate.ts";
@@ -89,7 +90,7 @@ function candidateOf(
     {
       ...{ target, words, focus, chances, ratios, accent, confounds, c1, c2 },
       environment: environmentName(target, vowel, c1, c2, mora),
-      heardSpeakers: Math.min(...words.map((word) => speakersOf(timesHeard(evidence.heard, word)).length)),
+      heardSpeakers: Math.min(...words.map((word) => timesHeard(evidence.heard, word)?.voices.size ?? 0)),
       evidenceSpeakers: behind.length === 0 ? 0 : Math.min(...behind),
     },
     weights,

@@ -1,5 +1,6 @@
 import type { HeardWord } from "./corpusWords.ts";
 import { vowelsOf, type WordVowel } from "./environment.ts";
+import type { HeardIndex, TimesHeard } from "./heardIndex.ts";
 import { kanaOfSound, type Sound, soundOf } from "./sound.ts";
 
 /** A place in a recording where a word was said, with the morae whose vowel was marked devoiced, and those marked voiced. */
@@ -31,45 +32,24 @@ export interface SaidWord {
 
 const clipsEach = 4;
 
-/** Adds up the times each word was said, most speakers first, then by kana and spelling. */
-export function saidWords(heard: readonly HeardWord[]): SaidWord[] {
-  const groups = new Map<string, HeardWord[]>();
-  for (const one of heard) {
-    const key = `${one.surface}\u0000${one.sound}`;
-    const same = groups.get(key);
-    if (same === undefined) groups.set(key, [one]);
-    else same.push(one);
-  }
-  const said = [...groups.values()].map(addUp);
+/** The words of a corpus, most speakers first, then by kana and spelling. */
+export function saidWords(heard: HeardIndex): SaidWord[] {
+  const said = [...heard.values()].map(addedUp);
   const order = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
   return said.sort((a, b) => b.speakers - a.speakers || order(a.kana, b.kana) || order(a.surface, b.surface));
 }
 
-function addUp(group: readonly HeardWord[]): SaidWord {
-  const bySpeaker = new Map<string, HeardWord>();
-  for (const one of group) {
-    const voice = voiceOf(one);
-    if (!bySpeaker.has(voice)) bySpeaker.set(voice, one);
-  }
-  const morae = [...new Set(group.flatMap(({ devoiced }) => [...devoiced.keys()]))].sort((a, b) => a - b);
+function addedUp({ surface, sound, voices, firsts, marks }: TimesHeard): SaidWord {
   return {
-    surface: group[0]!.surface,
-    kana: kanaOfSound(group[0]!.sound),
-    speakers: bySpeaker.size,
-    marks: morae.map((mora) => {
-      const marked = group.filter(({ devoiced }) => devoiced.has(mora));
-      return {
-        mora,
-        tokens: marked.length,
-        devoiced: marked.filter(({ devoiced }) => devoiced.get(mora)).length,
-        speakers: new Set(marked.map(voiceOf)).size,
-      };
-    }),
-    clips: [...bySpeaker.values()].slice(0, clipsEach).map(clipOf),
+    surface,
+    kana: kanaOfSound(sound),
+    speakers: voices.size,
+    marks: [...marks]
+      .sort(([a], [b]) => a - b)
+      .map(([mora, { tokens, devoiced, voices: own }]) => ({ mora, tokens, devoiced, speakers: own.size })),
+    clips: firsts.slice(0, clipsEach).map(clipOf),
   };
 }
-
-const voiceOf = ({ dataset, speaker }: HeardWord) => `${dataset}/${speaker}`;
 
 function clipOf({ dataset, utterance, speaker, startMs, endMs, devoiced }: HeardWord): SaidClip {
   const morae = (wanted: boolean) =>

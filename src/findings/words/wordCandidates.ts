@@ -1,7 +1,8 @@
 import type { Candidate, Confound } from "./candidate.ts";
 import { type Chance, chanceOf } from "./devoicingTable.ts";
 import { environmentOf, groupOf, vowelsOf, type WordVowel } from "./environment.ts";
-import { type Evidence, speakersOf, timesHeard } from "./evidence.ts";
+import type { Evidence } from "./evidence.ts";
+import { timesHeard } from "./heardIndex.ts";
 import type { Lexicon, LexiconWord } from "./lexicon.ts";
 import { scoreCandidate } from "./scoreCandidate.ts";
 import { geminateUnit, type Sound } from "./sound.ts";
@@ -96,7 +97,7 @@ function candidateOf(
       ratios: [],
       accent: null,
       confounds,
-      heardSpeakers: speakersOf(timesHeard(evidence.heard, word)).length,
+      heardSpeakers: timesHeard(evidence.heard, word)?.voices.size ?? 0,
       evidenceSpeakers: chance.speakers,
     },
     weights,

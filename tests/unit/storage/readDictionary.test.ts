@@ -11,7 +11,7 @@ import {
 describe("readDictionary", () => {
   let entries: DictionaryEntry[];
   beforeAll(async () => {
-    entries = await readDictionary();
+    entries = [...(await readDictionary())];
   }, 60_000);
 
   test("reads every entry: the 392,126 words of IPADIC 2.7.0 in kuromoji 0.1.2, as its own map counts them", () => {
@@ -35,6 +35,18 @@ describe("readDictionary", () => {
     for (const surface of surfaces)
       expect(bySurface.get(surface)!.map(line).sort()).toEqual(tokenizer.entries(surface).map(line).sort());
     expect(surfaces.length).toBeGreaterThanOrEqual(2000);
+  }, 60_000);
+
+  test("finds the entries of a spelling, in order, and none of one that only begins so", async () => {
+    const dictionary = await readDictionary();
+    const bySurface = group(entries);
+    expect(dictionary.length).toBe(entries.length);
+    for (const surface of [...bySurface.keys()].filter((_, i) => i % 499 === 0))
+      expect(dictionary.spelt(surface)).toEqual(bySurface.get(surface));
+    expect(dictionary.spelt("東京")).not.toEqual([]);
+    expect(dictionary.spelt("東京特許許可局局員")).toEqual([]);
+    expect(dictionary.spelt("")).toEqual([]);
+    expect(dictionary.at(entries.length)).toBeUndefined();
   }, 60_000);
 
   test("gives the costs that the analyser itself reads", async () => {

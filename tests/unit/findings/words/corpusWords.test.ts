@@ -6,6 +6,7 @@ import {
 } from "../../../../src/findings/words/corpusTable.ts";
 import { corpusWords, heardWords } from "../../../../src/findings/words/corpusWords.ts";
 import { vowelsOf } from "../../../../src/findings/words/environment.ts";
+import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { kanaOfSound, soundOf } from "../../../../src/findings/words/sound.ts";
 
 type Row = [phone: string, kind: string, length: string | null, word: string | null, devoiced?: boolean];
@@ -57,7 +58,7 @@ test("heardWords puts sounds together from phones: geminates, long vowels, ン, 
     [0, true],
     [2, false],
   ]);
-  expect(corpusWords([...heard, ...heard])).toHaveLength(2);
+  expect(corpusWords(indexHeard([...heard, ...heard]))).toHaveLength(2);
 });
 
 test("heardWords keeps no devoicing that a rule predicted", () => {

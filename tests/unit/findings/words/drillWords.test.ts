@@ -5,9 +5,9 @@ import type { HeardWord } from "../../../../src/findings/words/corpusWords.ts";
 import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
 import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { drillWords } from "../../../../src/findings/words/drillWords.ts";
-import { indexHeard } from "../../../../src/findings/words/evidence.ts";
 import { findPairs } from "../../../../src/findings/words/findPairs.ts";
 import { handout } from "../../../../src/findings/words/handout.ts";
+import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { type LexiconWord, mergeLexicon } from "../../../../src/findings/words/lexicon.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
 import { wordRows } from "../../../../src/findings/words/wordRows.ts";
@@ -40,7 +40,6 @@ function material(words: LexiconWord[], said: HeardWord[] = [], basis = "measure
       },
       heard: indexHeard(said),
     },
-    heard: said,
     datasets: ["sim"],
     unread: [],
   };

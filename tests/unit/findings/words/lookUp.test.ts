@@ -4,6 +4,7 @@ import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
 import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
 import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { vowelsOf } from "../../../../src/findings/words/environment.ts";
+import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { lookUp } from "../../../../src/findings/words/lookUp.ts";
 import { indexSaid, saidWords } from "../../../../src/findings/words/saidWords.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
@@ -60,7 +61,7 @@ test("attestedNear puts the word itself first, then the same sounds, then the sa
     say("菊", "キク", "b", false),
     say("山", "ヤマ", "a", false),
   ];
-  const heard = indexSaid(saidWords(times));
+  const heard = indexSaid(saidWords(indexHeard(times)));
   const [ki] = vowelsOf(soundOf("キク")!, 0);
   expect(
     attestedNear(soundOf("キク")!, ki!, heard).map(({ surface, likeness, tokens, devoiced, speakers }) => [

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { indexSaid, saidWords, wordsToHear } from "../../../../src/findings/words/saidWords.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
 
@@ -16,15 +17,17 @@ const say = (surface: string, kana: string, speaker: string, marks: [number, boo
 });
 
 test("saidWords() adds up marks by mora and speaker, with one clip a speaker, most speakers first", () => {
-  const [kiku, kita] = saidWords([
-    say("北", "キタ", "a", [[0, true]]),
-    say("菊", "キク", "a", [
-      [0, true],
-      [1, false],
+  const [kiku, kita] = saidWords(
+    indexHeard([
+      say("北", "キタ", "a", [[0, true]]),
+      say("菊", "キク", "a", [
+        [0, true],
+        [1, false],
+      ]),
+      say("菊", "キク", "a", [[0, false]]),
+      say("菊", "キク", "b", [[0, true]]),
     ]),
-    say("菊", "キク", "a", [[0, false]]),
-    say("菊", "キク", "b", [[0, true]]),
-  ]);
+  );
   expect(kiku).toMatchObject({
     ...{ surface: "菊", kana: "キク", speakers: 2 },
     marks: [
@@ -40,11 +43,13 @@ test("saidWords() adds up marks by mora and speaker, with one clip a speaker, mo
 });
 
 test("wordsToHear(said, each, most) takes words of every kind of surroundings before more of one kind", () => {
-  const said = saidWords([
-    ...["北", "来た", "着た"].map((surface) => say(surface, "キタ", "a", [[0, true]])),
-    say("草", "クサ", "a", [[0, true]]),
-    say("山", "ヤマ", "a", [[0, false]]),
-  ]);
+  const said = saidWords(
+    indexHeard([
+      ...["北", "来た", "着た"].map((surface) => say(surface, "キタ", "a", [[0, true]])),
+      say("草", "クサ", "a", [[0, true]]),
+      say("山", "ヤマ", "a", [[0, false]]),
+    ]),
+  );
   const heard = wordsToHear(said, 1, 3).map(({ kana }) => kana);
   expect(heard.slice(0, 2).sort()).toEqual(["キタ", "クサ"]);
   expect(heard).toHaveLength(3);
