@@ -1,9 +1,10 @@
 import { FLACDecoder } from "@wasm-audio-decoders/flac";
+import CodecParser, { type CodecFrame } from "codec-parser";
 import { audioHeaderBroken, audioNoSamples } from "../messages/audio.ts";
 import type { AudioHeader } from "./audioHeader.ts";
 import { checkLimits } from "./audioLimits.ts";
 import { AudioRefused } from "./audioRefused.ts";
-import { decodeInSlices } from "./audioSlices.ts";
+import { decodeInSlices, type SliceDecoder } from "./audioSlices.ts";
 import { type AudioSource, asciiAt, id3Length, viewOf } from "./audioSource.ts";
 
 /** Reads the STREAMINFO block (RFC 9639, section 8.2). A length of 0 there means unknown: then `exact` is false. */
@@ -20,8 +21,11 @@ export function readFlacHeader(source: AudioSource): AudioHeader {
   return { format: "flac", sampleRateHz, channels, durationSec: frames / sampleRateHz, exact: frames > 0 };
 }
 
-/** The decoder takes a frame as whole only when more bytes follow; without these it drops the last one of many files. */
+/** The parser takes a frame as whole only when more bytes follow; without these it drops the last one of many files. */
 const trailingBytes = 64;
+
+/** A decoder that did its last file well. Making one costs as much as decoding seconds of speech. */
+let idle: FLACDecoder | null = null;
 
 export async function decodeFlac(
   bytes: Uint8Array,
@@ -30,5 +34,48 @@ export async function decodeFlac(
 ): Promise<Float32Array[]> {
   const padded = new Uint8Array(bytes.length + trailingBytes);
   padded.set(bytes);
-  return decodeInSlices(new FLACDecoder(), padded, header, name);
+  const used = idle;
+  idle = null;
+  if (used !== null) {
+    try {
+      const channels = await decodeInSlices(framesOf(used), padded, header, name);
+      idle = used;
+      return channels;
+    } catch (error) {
+      used.free();
+      // What stood behind the sound of the file before may be to blame.
+      if (!(error instanceof AudioRefused)) throw error;
+    }
+  }
+  const fresh = new FLACDecoder();
+  await fresh.ready;
+  try {
+    const channels = await decodeInSlices(framesOf(fresh), padded, header, name);
+    idle = fresh;
+    return channels;
+  } finally {
+    if (idle !== fresh) fresh.free();
+  }
+}
+
+/** Decodes the frames of one stream; frames stand for themselves (RFC 9639, section 9), so that any decoder will do. */
+function framesOf(decoder: FLACDecoder): SliceDecoder {
+  const parser = new CodecParser<CodecFrame>("audio/flac", { enableFrameCRC32: false });
+  return {
+    ready: decoder.ready,
+    decode: (bytes) => decoder.decodeFrames(bytesOf(parser.parseChunk(bytes))),
+    flush() {
+      const frames = bytesOf(parser.flush());
+      const last = frames.pop();
+      if (last !== undefined) frames.push(last.subarray(0, last.length - trailingBytes));
+      return decoder.decodeFrames(frames);
+    },
+    free() {},
+  };
+}
+
+function bytesOf(frames: Iterator<CodecFrame>): Uint8Array[] {
+  const found: Uint8Array[] = [];
+  for (let next = frames.next(); next.done !== true; next = frames.next()) found.push(next.value.data);
+  return found;
 }

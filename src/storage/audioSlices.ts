@@ -27,7 +27,7 @@ interface Tolerance {
   readonly extra: number;
 }
 
-interface SliceDecoder {
+export interface SliceDecoder {
   readonly ready: Promise<void>;
   decode(bytes: Uint8Array): Decoded | Promise<Decoded>;
   flush?(): Promise<Decoded>;

@@ -16,3 +16,25 @@ test("readAudio(flac) gives every sample that the file's header promises, to the
     expect((await readAudio(bytes, file)).samples.length, file).toBe(samples);
   }
 });
+
+test("readAudio(flac) gives the same samples whatever was decoded before: a tag behind the sound, a damaged file", async () => {
+  const [first, second] = readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".flac"))
+    .sort()
+    .map((file) => readFileSync(join(folder, file)));
+  const alone = (await readAudio(second!, "second.flac")).samples;
+  const tag = Buffer.alloc(128, 0x20);
+  tag.write("TAGtitle");
+  const tagged = Buffer.concat([first!, tag]);
+  const damaged = Buffer.from(first!).fill(0x55, first!.length >> 1);
+  for (const before of [tagged, damaged, first!]) {
+    await readAudio(before, "first.flac").catch(() => {});
+    expect((await readAudio(second!, "second.flac")).samples).toEqual(alone);
+    const [one, other] = await Promise.all([
+      readAudio(second!, "second.flac"),
+      readAudio(second!, "second.flac"),
+    ]);
+    expect(one.samples).toEqual(alone);
+    expect(other.samples).toEqual(alone);
+  }
+});
