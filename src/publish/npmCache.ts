@@ -2,6 +2,7 @@ import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { build, type Plugin } from "esbuild";
+import { browserBundle } from "./browserBundle.ts";
 import { bundleOwnCode } from "./ownCode.ts";
 
 const require = createRequire(import.meta.url);
@@ -71,15 +72,7 @@ async function bundle(name: string, folders: ReadonlyMap<string, string>): Promi
   const contents = `export * from ${from}; import * as all from ${from}; export default "default" in all ? all["default"] : all;`;
   const result = await build({
     stdin: { contents, resolveDir: packageFolder(name), loader: "js" },
-    bundle: true,
-    format: "esm",
-    platform: "browser",
-    target: "es2022",
-    minify: true,
-    legalComments: "inline",
-    charset: "utf8",
-    define: { "process.env.NODE_ENV": '"production"' },
-    logLevel: "silent",
+    ...browserBundle,
     write: false,
     plugins: [shareBundles(name, folders)],
   });

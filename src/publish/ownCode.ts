@@ -3,6 +3,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
 import { languages } from "../interface/languages.ts";
+import { browserBundle } from "./browserBundle.ts";
 
 /** Names under which pages import the project's own code, e.g. `import {…} from "npm:morascope"`, and what they get. */
 const ownName = "morascope";
@@ -115,16 +116,8 @@ export async function bundleOwnCode({ root, cache, version, notebook }: OwnCodeO
     entryPoints: [...sources.keys()].map((name) => ({ in: `page:${name}`, out: name })),
     outdir: cache,
     chunkNames: `${place}/part-[hash]`,
-    bundle: true,
+    ...browserBundle,
     splitting: true,
-    format: "esm",
-    platform: "browser",
-    target: "es2022",
-    minify: true,
-    legalComments: "inline",
-    charset: "utf8",
-    define: { "process.env.NODE_ENV": '"production"' },
-    logLevel: "silent",
     plugins: [entries(sources), wavefileAsInNode, dropUnused],
   });
 }

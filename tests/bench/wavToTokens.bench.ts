@@ -48,6 +48,11 @@ try {
   process.stdout.write(
     `${(seconds / 60).toFixed(1)} min of WAV → ${counts.tokens} tokens, cells and estimates: ${Math.round(seconds / total)}× real time\n`,
   );
+  const between = /^(Listening|Aligning|Learning voices|Measuring)/;
+  const alone = [...spent].reduce((sum, [name, sec]) => (between.test(name) ? sum + sec : sum), 0);
+  process.stdout.write(
+    `of these, listening, aligning and measuring: ${Math.round(seconds / alone)}× real time (wanted: 100)\n`,
+  );
   for (const [name, sec] of [...spent].sort((a, b) => b[1] - a[1]))
     process.stdout.write(`  ${name}: ${sec.toFixed(1)} s, ${Math.round(seconds / sec)}×\n`);
 } finally {
