@@ -12,6 +12,8 @@ export interface KnownPhone extends MeasuredPhone {
   readonly voicedShare: number | null;
   /** The speaker did otherwise than the text rule says. */
   readonly breaksRule: boolean;
+  /** A person marked its voicing by eye. */
+  readonly marked?: boolean;
 }
 
 export interface KnownUtterance {
