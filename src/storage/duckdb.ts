@@ -18,15 +18,33 @@ export const duckdbTypes: Readonly<Record<ColumnType, DuckDBType>> = {
   "INTEGER[]": LIST(INTEGER),
 };
 
-/** A connection to a database file that spills to disk beyond `memoryLimitMb`. One thread: sums in a fixed order. */
-export async function openDatabase(path: string, memoryLimitMb: number): Promise<DuckDBConnection> {
+export interface Database {
+  readonly connection: DuckDBConnection;
+  /** Gives its memory back. */
+  readonly close: () => void;
+}
+
+/** A database file that spills to disk beyond `memoryLimitMb`. One thread: sums in a fixed order. */
+export async function createDatabase(path: string, memoryLimitMb: number): Promise<Database> {
   const instance = await DuckDBInstance.create(path, {
     memory_limit: `${memoryLimitMb}MB`,
     threads: "1",
     autoinstall_known_extensions: "false",
     autoload_known_extensions: "false",
   });
-  return DuckDBConnection.create(instance);
+  const connection = await DuckDBConnection.create(instance);
+  return {
+    connection,
+    close: () => {
+      connection.closeSync();
+      instance.closeSync();
+    },
+  };
+}
+
+/** A connection to a database that is small enough to wait for the garbage collection once it is closed. */
+export async function openDatabase(path: string, memoryLimitMb: number): Promise<DuckDBConnection> {
+  return (await createDatabase(path, memoryLimitMb)).connection;
 }
 
 export function createTableSql(name: string, columns: Columns): string {

@@ -10,7 +10,7 @@ import {
 } from "../estimates/tokenTable.ts";
 import { missingTokenColumn } from "../messages/explain.ts";
 import { UserError } from "../messages/userError.ts";
-import { readColumns } from "./readColumns.ts";
+import { readPieces, rowsOfTable } from "./readColumns.ts";
 import { resultFiles, resultPath } from "./resultsFolder.ts";
 
 /** Tokens of whole recordings: all, or those of every n-th recording. */
@@ -42,40 +42,69 @@ export async function loadTokensForWords(
 /** The same, but of every n-th recording where all would be more than `most` tokens; n is as small as it can be. */
 export async function loadSomeTokens(resultsFolder: string, most: number): Promise<SomeTokens> {
   const path = await resultPath(resultsFolder, "tokens");
-  const read = async (name: string) => {
-    const column = (await readColumns(path, [name]))[name];
-    if (column === undefined) throw new UserError(missingTokenColumn(name));
-    return column;
-  };
+  const of = await rowsOfTable(path);
+  const every = Math.max(1, Math.ceil(of / most));
+  const chosen = every === 1 ? null : await rowsOfEvery(path, every);
+  const size = chosen?.size ?? of;
   const labels: Record<string, TokenTable["labels"]["phone"]> = {};
   const numbers: Record<string, Float64Array> = {};
-  const recordings = recordingsOf(await Promise.all(["dataset", "speaker", "utterance"].map(read)));
-  const every = Math.max(1, Math.ceil(recordings.length / most));
-  const rows = every === 1 ? null : rowsOfEvery(recordings, every);
-  const size = rows?.length ?? recordings.length;
-  const own = async (name: string) => {
-    const column = await read(name);
-    return rows === null ? column : Array.from(rows, (row) => column[row]);
-  };
-  for (const name of labelColumns) labels[name] = labelColumn(await own(name), size);
-  for (const name of numberColumns) numbers[name] = numberColumn(await own(name), size);
+  for (const name of labelColumns) labels[name] = labelColumn(await readSome(path, name, size, chosen), size);
+  for (const name of numberColumns)
+    numbers[name] = numberColumn(await readSome(path, name, size, chosen), size);
   const table = { size, labels: labels as TokenTable["labels"], numbers: numbers as TokenTable["numbers"] };
-  return { table, every, of: recordings.length };
+  return { table, every, of };
 }
 
-/** The number of each row's recording, numbered as met; all label sets of a recording share it. */
-function recordingsOf(keys: readonly (readonly unknown[])[]): Uint32Array {
+/** Rows of a table that are wanted, by the pieces that it is read in: places within each piece. */
+interface ChosenRows {
+  readonly size: number;
+  readonly inPieces: readonly Uint32Array[];
+}
+
+/** One column of the wanted rows (null: of all), read piece by piece. */
+async function readSome(
+  path: string,
+  name: string,
+  size: number,
+  chosen: ChosenRows | null,
+): Promise<unknown[]> {
+  const values = new Array<unknown>(size);
+  let at = 0;
+  let pieces = 0;
+  for await (const piece of readPieces(path, [name])) {
+    const column = columnOf(piece, name);
+    const rows = chosen?.inPieces[pieces++] ?? null;
+    if (rows === null) for (const value of column) values[at++] = value;
+    else for (const row of rows) values[at++] = column[row];
+  }
+  return values;
+}
+
+const recordingColumns = ["dataset", "speaker", "utterance"] as const;
+
+/** Rows of every n-th recording, numbered as met; all label sets of a recording share its number. */
+async function rowsOfEvery(path: string, every: number): Promise<ChosenRows> {
   const places = new Map<string, number>();
-  return Uint32Array.from({ length: keys[0]!.length }, (_, row) => {
-    const key = keys.map((column) => column[row]).join("\u0000");
-    const place = places.get(key) ?? places.size;
-    places.set(key, place);
-    return place;
-  });
+  const inPieces: Uint32Array[] = [];
+  let size = 0;
+  let before = { key: "", place: -1 };
+  for await (const piece of readPieces(path, recordingColumns)) {
+    const columns = recordingColumns.map((name) => columnOf(piece, name));
+    const rows: number[] = [];
+    for (let row = 0; row < columns[0]!.length; row++) {
+      const key = columns.map((column) => column[row]).join("\u0000");
+      if (key !== before.key || before.place < 0) before = { key, place: places.get(key) ?? places.size };
+      places.set(key, before.place);
+      if (before.place % every === 0) rows.push(row);
+    }
+    inPieces.push(Uint32Array.from(rows));
+    size += rows.length;
+  }
+  return { size, inPieces };
 }
 
-function rowsOfEvery(recordings: Uint32Array, every: number): Uint32Array {
-  const rows: number[] = [];
-  for (const [row, recording] of recordings.entries()) if (recording % every === 0) rows.push(row);
-  return Uint32Array.from(rows);
+function columnOf(piece: Readonly<Record<string, unknown[]>>, name: string): unknown[] {
+  const column = piece[name];
+  if (column === undefined) throw new UserError(missingTokenColumn(name));
+  return column;
 }

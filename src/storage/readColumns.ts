@@ -32,6 +32,11 @@ export async function* readPieces(
   }
 }
 
+/** Rows of a table, as its file says. */
+export async function rowsOfTable(path: string): Promise<number> {
+  return Number((await openTable(path)).metadata.num_rows);
+}
+
 async function openTable(path: string): Promise<{ file: AsyncBuffer; metadata: FileMetaData }> {
   const file = await asyncBufferFromFile(path);
   const metadata = await parquetMetadataAsync(file);

@@ -1,5 +1,4 @@
 import { join } from "node:path";
-import type { DuckDBConnection } from "@duckdb/node-api";
 import {
   type AcousticRow,
   acousticColumns,
@@ -13,7 +12,7 @@ import {
   utteranceColumns,
 } from "../measures/columns.ts";
 import type { ColumnValues } from "./columnValues.ts";
-import { identifier, openDatabase } from "./duckdb.ts";
+import { createDatabase, type Database, identifier } from "./duckdb.ts";
 import { reduceToCells } from "./reduceToCells.ts";
 import type { ResultsFolder } from "./resultsFolder.ts";
 import { reviseTokens, type TokenRevision } from "./reviseTokens.ts";
@@ -60,16 +59,16 @@ export class ResultsWriter {
   readonly intervals: TableWriter<IntervalRow>;
   readonly tokens: TableWriter<TokenRow>;
   readonly #acoustics: TableWriter<AcousticRow & { readonly tokenRow: number }>;
-  readonly #connection: DuckDBConnection;
+  readonly #database: Database;
   readonly #results: ResultsFolder;
 
   private constructor(
-    connection: DuckDBConnection,
+    database: Database,
     results: ResultsFolder,
     tables: Pick<ResultsWriter, "utterances" | "intervals" | "tokens">,
     acoustics: TableWriter<AcousticRow & { readonly tokenRow: number }>,
   ) {
-    this.#connection = connection;
+    this.#database = database;
     this.#results = results;
     this.utterances = tables.utterances;
     this.intervals = tables.intervals;
@@ -79,7 +78,8 @@ export class ResultsWriter {
 
   /** `memoryLimitMb` is the database's; rows in hand need a few MB more. */
   static async open(results: ResultsFolder, memoryLimitMb: number): Promise<ResultsWriter> {
-    const connection = await openDatabase(join(results.work, "tables.duckdb"), memoryLimitMb);
+    const database = await createDatabase(join(results.work, "tables.duckdb"), memoryLimitMb);
+    const { connection } = database;
     const tables = {
       utterances: await TableWriter.create<UtteranceRow>(connection, "utterances", utteranceColumns),
       intervals: await TableWriter.create<IntervalRow>(connection, "intervals", intervalColumns),
@@ -87,7 +87,7 @@ export class ResultsWriter {
     };
     const columns = { tokenRow, ...acousticColumns };
     return new ResultsWriter(
-      connection,
+      database,
       results,
       tables,
       await TableWriter.create<AcousticRow & { readonly tokenRow: number }>(connection, "acoustics", columns),
@@ -118,12 +118,13 @@ export class ResultsWriter {
     this.intervals.close();
     this.tokens.close();
     this.#acoustics.close();
-    if (revision !== null) await reviseTokens(this.#connection, revision);
+    const { connection } = this.#database;
+    if (revision !== null) await reviseTokens(connection, revision);
     const write = (
       query: string,
       columns: Parameters<typeof writeParquet>[2],
       file: "utterances" | "intervals" | "tokens" | "cells",
-    ) => writeParquet(this.#connection, query, columns, this.#results.path(file));
+    ) => writeParquet(connection, query, columns, this.#results.path(file));
     await write("from utterances", utteranceColumns, "utterances");
     await write("from intervals", intervalColumns, "intervals");
     await write(
@@ -131,7 +132,7 @@ export class ResultsWriter {
       tokenTableColumns,
       "tokens",
     );
-    const cells = await reduceToCells(this.#connection);
+    const cells = await reduceToCells(connection);
     await write("from cells", cellColumns, "cells");
     return {
       utterances: this.utterances.rowsWritten(),
@@ -143,6 +144,6 @@ export class ResultsWriter {
 
   /** Lets go of the database, finished or not. */
   close(): void {
-    this.#connection.closeSync();
+    this.#database.close();
   }
 }

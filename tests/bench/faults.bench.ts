@@ -1,12 +1,12 @@
 /**
- * Disturbs whole runs at random moments (seeded), from their start through tables, estimates, rules and drill words to
- * the report, starts each again and compares every file of the results, the site included, byte by byte with those of
- * an undisturbed run. `npm run bench -- faults [MOMENTS [DATASET…]]`; without datasets: the demo and, where it is there,
- * the real `read-sentences`. MOMENTS times the run is killed with SIGKILL (30); with a Redis server at hand, a worker
- * of a queue is killed, and the server is killed and started again, a sixth as often each. Prints each moment with what
- * the run was at.
+ * Disturbs runs at random moments (seeded), from their start through tables, estimates, rules and drill words, and while
+ * they build the report, starts each again and compares every file of the results, the site included, byte by byte with
+ * those of an undisturbed run. `npm run bench -- faults [MOMENTS [DATASET…]]`; without datasets: the demo and, where it
+ * is there, the real `read-sentences`. MOMENTS times the run is killed with SIGKILL (30), every sixth time during the
+ * report; with a Redis server at hand, a worker of a queue is killed, and the server is killed and started again, a sixth
+ * as often each. Prints each moment with what the run was at.
  */
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { loadavg, tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { type SeededRandom, seededRandom } from "../../src/statistics/seededRandom.ts";
@@ -14,7 +14,7 @@ import { hasRedis } from "../helpers/redisServer.ts";
 import { sharedData } from "../helpers/sharedDataFolder.ts";
 import { queueFaults } from "./faults/queueFaults.ts";
 import { differences, filesOf } from "./faults/resultFiles.ts";
-import { runWhole } from "./faults/runWhole.ts";
+import { runWhole, type WholeRun } from "./faults/runWhole.ts";
 
 const [wanted, ...given] = process.argv.slice(2);
 const moments = Number(wanted ?? 30);
@@ -30,18 +30,37 @@ async function disturb(dataset: string): Promise<void> {
   const name = basename(dataset);
   const folder = mkdtempSync(join(tmpdir(), "morascope-faults-"));
   const random = seededRandom(30);
+  const whole = join(folder, "whole");
+  const out = join(folder, "disturbed");
   try {
-    const whole = join(folder, "whole");
-    const undisturbed = await runWhole(dataset, whole);
+    const tables = await runWhole(dataset, whole, { report: false });
     const expected = filesOf(whole);
-    console.log(`${name}: undisturbed in ${seconds(undisturbed.ms)}, ${expected.size} files`);
-    const out = join(folder, "disturbed");
-    const same = await killRuns({ name, dataset, out, expected, random, wholeMs: undisturbed.ms });
+    const report = await runWhole(dataset, whole);
+    const expectedAll = filesOf(whole);
+    const reports = Math.ceil(moments / 6);
+    console.log(
+      `${name}: undisturbed in ${seconds(tables.ms)}, ${expected.size} files; report in ${seconds(report.ms)}, ${expectedAll.size} files`,
+    );
+    const plans: Killing[] = [
+      {
+        ...{ name, moments: moments - reports, expected, wholeMs: tables.ms },
+        prepare: () => rmSync(out, { recursive: true, force: true }),
+        run: (killAtMs) => runWhole(dataset, out, { report: false, ...killAtMs }),
+      },
+      {
+        ...{ name: `${name}, report`, moments: reports, expected: expectedAll, wholeMs: report.ms },
+        prepare: () => {
+          rmSync(out, { recursive: true, force: true });
+          cpSync(whole, out, { recursive: true });
+          rmSync(join(out, "site"), { recursive: true });
+        },
+        run: (killAtMs) => runWhole(dataset, out, { ...killAtMs }),
+      },
+    ];
+    for (const plan of plans) if ((await killRuns(plan, out, random)) !== plan.moments) process.exitCode = 1;
     if (!hasRedis) console.log("skipped: a killed worker and a restarted server need redis-server");
-    const queued = hasRedis
-      ? await queueFaults({ name, dataset, out, expected, random, times: Math.ceil(moments / 6) })
-      : true;
-    if (same !== moments || !queued) process.exitCode = 1;
+    else if (!(await queueFaults({ name, dataset, out, expected, random, times: reports })))
+      process.exitCode = 1;
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -49,28 +68,29 @@ async function disturb(dataset: string): Promise<void> {
 
 interface Killing {
   readonly name: string;
-  readonly dataset: string;
-  readonly out: string;
+  readonly moments: number;
   readonly expected: ReadonlyMap<string, string>;
-  readonly random: SeededRandom;
   readonly wholeMs: number;
+  readonly prepare: () => void;
+  readonly run: (kill: { killAtMs?: number }) => Promise<WholeRun>;
 }
 
 /** How many of the killed runs came out the same. One moment lies in each of so many parts of the run's time. */
-async function killRuns({ name, dataset, out, expected, random, wholeMs }: Killing): Promise<number> {
-  let ms = wholeMs;
+async function killRuns(plan: Killing, out: string, random: SeededRandom): Promise<number> {
+  const { name, moments: wanted, expected } = plan;
+  let ms = plan.wholeMs;
   let same = 0;
   let early = 0;
   const stages = new Map<string, number>();
-  for (let i = 0; i < moments; ) {
-    rmSync(out, { recursive: true, force: true });
-    const killed = await runWhole(dataset, out, { killAtMs: ((i + random.uniform()) / moments) * ms });
+  for (let i = 0; i < wanted; ) {
+    plan.prepare();
+    const killed = await plan.run({ killAtMs: ((i + random.uniform()) / wanted) * ms });
     if (killed.ended) {
       ms = killed.ms; // the machine became faster
       early++;
       continue;
     }
-    const again = await runWhole(dataset, out);
+    const again = await plan.run({});
     const different = differences(expected, filesOf(out));
     if (different.length === 0) same++;
     i++;
@@ -80,7 +100,7 @@ async function killRuns({ name, dataset, out, expected, random, wholeMs }: Killi
     );
   }
   console.log(
-    `${name}: ${same} of ${moments} identical (${early} more runs had ended before their moment came); killed while ${[...stages].map(([stage, times]) => `${stage} ${times}`).join(", ")}`,
+    `${name}: ${same} of ${wanted} identical (${early} more runs had ended before their moment came); killed while ${[...stages].map(([stage, times]) => `${stage} ${times}`).join(", ")}`,
   );
   return same;
 }

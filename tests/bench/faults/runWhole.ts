@@ -10,14 +10,16 @@ export interface WholeRun {
   readonly task: string;
 }
 
-/** A whole run on the command line, report included, to its end or to the moment when it is killed. */
+/** A run on the command line, its report included unless `report` is false, to its end or to the moment when it is killed. */
 export async function runWhole(
   dataset: string,
   out: string,
-  { killAtMs, more = ["--workers", "2"] }: { killAtMs?: number; more?: readonly string[] } = {},
+  options: { killAtMs?: number; report?: boolean; more?: readonly string[] } = {},
 ): Promise<WholeRun> {
   const startedAt = performance.now();
-  const running = startCommand("run", dataset, "-o", out, "--date", "2026-01-01T00:00:00Z", ...more);
+  const { killAtMs, report = true, more = ["--workers", "2"] } = options;
+  const flags = ["--date", "2026-01-01T00:00:00Z", ...(report ? [] : ["--no-report"]), ...more];
+  const running = startCommand("run", dataset, "-o", out, ...flags);
   let tablesMs: number | null = null;
   running.child.stderr!.on("data", () => {
     if (tablesMs === null && running.said().includes("Writing tables"))
