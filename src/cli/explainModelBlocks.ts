@@ -1,5 +1,7 @@
 import type { Effect, Explanation, Model } from "../estimates/explain/explanation.ts";
 import { amount } from "../messages/amount.ts";
+import { noExceptions, tooFewToTell } from "../messages/explain.ts";
+import { levelInTable, termInWords } from "../messages/terms.ts";
 import {
   type Block,
   type Cell,
@@ -55,18 +57,17 @@ function blockOfModel(model: Model, { outcome, level }: Explanation, keys: Block
 function rowOf(effect: Effect, outcome: Explanation["outcome"], level: number): Record<string, Cell> {
   const percent = `${100 * level} %`;
   const points = effect.percentagePoints;
-  const against = effect.level === null ? `per ${effect.unit ?? "unit"}` : `not ${effect.reference}`;
   return {
-    term: word(effect.term),
-    level: word(effect.level ?? "more"),
-    against: word(against),
+    term: { text: termInWords(effect.term), value: effect.term },
+    level: levelCell(effect.term, effect.level, "more"),
+    against: levelCell(effect.term, effect.reference, `per ${effect.unit ?? "unit"}`),
     ...(outcome === "devoicing"
       ? {
-          "odds ratio": ratio(effect.ratio.estimate, 2),
-          [`${percent} of odds`]: ratioInterval(effect.ratio, 2),
+          "odds ratio": effect.ratio ? ratio(effect.ratio.estimate, 2) : withheldCell(effect),
+          [`${percent} of odds`]: ratioInterval(effect.ratio ?? unbounded, 2),
         }
       : {
-          "times as long": number(effect.ratio.estimate, 3),
+          "times as long": effect.ratio ? number(effect.ratio.estimate, 3) : withheldCell(effect),
           [`${percent} interval`]: interval(effect.ratio, 3),
         }),
     ...(outcome === "devoicing"
@@ -76,6 +77,15 @@ function rowOf(effect: Effect, outcome: Explanation["outcome"], level: number): 
     vowels: number(effect.tokens, 0),
     ...(outcome === "devoicing" ? { devoiced: number(effect.devoiced, 0) } : {}),
     speakers: number(effect.speakers, 0),
-    thin: { text: effect.thin ? "thin" : "", value: effect.thin },
   };
+}
+
+const unbounded = { low: null, high: null };
+
+function levelCell(term: string, level: string | null, otherwise: string): Cell {
+  return level === null ? word(otherwise) : { text: levelInTable(term, level), value: level };
+}
+
+function withheldCell({ withheld }: Effect): Cell {
+  return { text: withheld === "separated" ? noExceptions() : tooFewToTell(), value: null };
 }

@@ -1,4 +1,13 @@
 import type { english } from "./english/index.ts";
+import {
+  cardInJapanese,
+  claimInJapanese,
+  nouns,
+  rest,
+  retellings,
+  showsInJapanese,
+} from "./japaneseRetold.ts";
+import { retoldBy } from "./retelling.ts";
 import type { Translation } from "./translation.ts";
 
 const count = (n: number) => n.toLocaleString("ja");
@@ -7,17 +16,6 @@ const sure = (share: number) => (share > 0.99 ? "99%超" : share < 0.01 ? "1%未
 const speakers = (n: number) => `話者${count(n)}名`;
 const unit = { word: "単語", phrase: "ポーズ間の区間" };
 
-/** Questions of the start page, and where their vowels stand; null for ratios. */
-const asked: Readonly<Record<string, readonly [question: string, where: string | null]>> = {
-  "high-between-voiceless": ["/i/ と /u/ は無声子音の間で無声化するか", "無声子音の間では"],
-  "high-before-pause": ["「です」のようにポーズの前ではどうか", "無声子音とポーズの間では"],
-  "high-before-voiced": ["有声音の前ではどうか", "有声音の前では"],
-  "non-high-between-voiceless": ["/a/、/e/、/o/ も同じか", "無声子音の間では"],
-  "vowel-length": ["長母音は短母音の2倍の長さか", null],
-  gemination: ["促音は1拍分長いか", null],
-};
-
-const times = (ratio: number) => ratio.toFixed(2);
 const lengths = {
   "vowel-length": { long: "長母音", short: "短母音" },
   gemination: { long: "促音", short: "単独の子音" },
@@ -280,22 +278,19 @@ export const japanese: Translation<typeof english> = {
     title: "このコーパスから分かること",
     lead: (datasets, n, utterances, tokens) =>
       `${datasets}: ${speakers(n)}、${count(utterances)}発話、時刻のある母音と子音${count(tokens)}個。`,
-    retell: (id, marks) => {
-      const known = asked[id];
-      if (known === undefined || marks.length === 0) return null;
-      const [question, where] = known;
-      const values = marks.map(({ name, estimate, low, high, atLeast }) =>
-        where === null
-          ? `${name} は${atLeast ? "少なくとも" : ""}${times(estimate)}倍 (${times(low)}〜${times(high)})`
-          : `${name} の${percent(estimate)} (区間 ${percent(low)}〜${percent(high)})`,
-      );
-      const subject =
-        id === "gemination" ? "単独の子音と比べた促音の長さは、" : "短母音と比べた長母音の長さは、";
-      const sentence =
-        where === null
-          ? `${subject}${values.join("、")}です。`
-          : `${where}、${values.join("、")}が無声化しています。`;
-      return { question, sentence };
+    questions: {
+      "high-between-voiceless": {
+        question: "/i/ と /u/ は無声子音の間で無声化するか",
+        where: "無声子音の間では",
+      },
+      "high-before-pause": {
+        question: "「です」のようにポーズの前ではどうか",
+        where: "無声子音とポーズの間では",
+      },
+      "high-before-voiced": { question: "有声音の前ではどうか", where: "有声音の前では" },
+      "non-high-between-voiceless": { question: "/a/、/e/、/o/ も同じか", where: "無声子音の間では" },
+      "vowel-length": { question: "長母音は短母音の2倍の長さか", where: "" },
+      gemination: { question: "促音は1拍分長いか", where: "" },
     },
     cannot: "分からないこと",
     onward: "授業に向けて",
@@ -304,14 +299,422 @@ export const japanese: Translation<typeof english> = {
       "この結果では、このページの問いに答えられません。無声化と有声、長短を区別するラベルがないためです。",
     examples: "聞ける例",
   },
+  format: {
+    lessThan: (share) => `${share}未満`,
+    moreThan: (share) => `${share}超`,
+    range: (from, to) => `${from}〜${to}`,
+    interval: (share) => `${share.replaceAll("\u00a0", "")}区間`,
+    amount: (n, one) => (nouns[one] ?? ((amount: string) => `${amount} ${one}`))(n),
+    list: (names, last) => names.join({ and: "、", or: "または", against: "対" }[last] ?? "、"),
+    pause: "ポーズ",
+    firstOfDoubled: "ッ (促音の前半)",
+  },
+  sentences: {
+    nothing: "選んだ条件に合うものがこのコーパスにありません。",
+    warningOf: (names, warning) => `${names}: ${warning}`,
+    rates: {
+      subject: (vowels) => `母音 ${vowels} `,
+      expected: (words, marked, cases, alone) =>
+        `規則によれば、${words.trim()} の${cases}のうち${marked}が無声化するはずです。${alone ? "誰も聞いていません。" : ""}規則による予測で、割合ではありません。`,
+      oneSpeaker: (words, rate, cases, interval) =>
+        `この一人の話者は、${words.trim()} の${cases}の${rate}を無声化しています (${interval}、この話者についてだけ)。`,
+      several: (words, _plural, rate, cases, interval, who) =>
+        `${words.trim()} は${cases}の${rate}で無声化しています (${interval}、${who})。`,
+      ruleMarks: (name, marked, vowels) => `${name}: 規則は${vowels}のうち${marked}個に印を付けます。`,
+      tooFew: (least) => `どれも母音が${least}個に満たず、順位を付けられません。`,
+      of: (name, sentence) => `${name}: ${sentence}`,
+      apart: (top, most, bottom, least) =>
+        `無声化が最も多いのは ${top} (${most})、最も少ないのは ${bottom} (${least}) です。`,
+      alike: (top, most, bottom, least) =>
+        `明らかな違いはありません。${bottom} の${least}から ${top} の${most}までで、区間が重なります。`,
+      byOne: (text) => `この一人の話者では、${text}`,
+      how: {
+        measured: "無声化は音声から測定",
+        annotated: "無声化は人が付けたもの、または合成時に既知のもの",
+        aligned: "無声化は自動整列のラベルによるもの",
+        predicted: "無声化は規則によるテキストからの予測",
+      },
+      counts: (vowels, who, how) => `${vowels}、${who}、${how}。`,
+      method: (method) => `区間: ${method}。`,
+      speakers: (who, span, over) => `${who}の割合は${span}です${over}。`,
+      overAll: (rate, interval) => `。全員では${rate} (${interval})`,
+      apartBases: (vowels, bases) => `由来の違う印 (${bases}) のある${vowels}は別に数えます。`,
+      answer: {
+        expected: (where, marked, cases, names) =>
+          `${where}、規則によれば ${names} の${cases}のうち${marked}が無声化するはずです。規則による予測で、誰も聞いていません。`,
+        found: (where, who, rates, vowels) =>
+          `${where}、${who ?? "この一人の話者"}が ${rates}を無声化しています。${vowels}を数えました${who === null ? "。ほかの話者のことは分かりません" : ""}。`,
+        rate: (name, rate, interval) => `${name} の${rate} (${interval})`,
+      },
+      question: (by) => `どれだけ無声化するか (${by}ごと)`,
+      axis: "無声化 (母音の%)",
+      rule: (marked, of) => `規則: ${of}個中${marked}個`,
+      columns: {
+        rate: "割合",
+        low: "下限",
+        high: "上限",
+        corrected: "補正した割合",
+        correctedLow: "補正した下限",
+        correctedHigh: "補正した上限",
+        devoiced: "無声化",
+        vowels: "母音の数",
+        speakers: "話者",
+        basis: "由来",
+        method: "方法",
+      },
+    },
+    ratios: {
+      times: (ratio, atLeast) => `${atLeast ? "少なくとも" : ""}${ratio}倍`,
+      none: (contrast, reason) =>
+        `${lengths[contrast].long}と${lengths[contrast].short}の比は、ここでは得られません。${reason}`,
+      one: (contrast, ratio, interval, who, long, short) =>
+        `${who === null ? "この一人の話者では、" : ""}${lengths[contrast].long}は${lengths[contrast].short}の${ratio}です (${interval}、${who ?? "この話者についてだけ"}、${long}対${short})。`,
+      tooFew: (contrast, least) =>
+        `どれも一方の音が${least}個に満たず、${lengths[contrast].long}を比べられません。`,
+      of: (name, sentence) => `${name}: ${sentence}`,
+      end: (name, ratio, interval) => `${ratio} (${name}、${interval})`,
+      span: (contrast, alone, bottom, top) =>
+        `${alone ? "この一人の話者では、" : ""}${lengths[contrast].long}の長さは${lengths[contrast].short}の${bottom}から${top}です。`,
+      lowerBounds: "下限でしか分からないものがあるため、順位は確かではありません。",
+      overlap: "区間が重なるため、このコーパスでは違いがあるとは言えません。",
+      counted: (_contrast, long, alone) =>
+        `${long}を数えました${alone ? "。ほかの話者のことは分かりません" : ""}。`,
+      how: {
+        measured: "境界は測定",
+        annotated: "境界は人が付けたもの、または合成時に既知のもの",
+        aligned: "境界は自動整列によるもの",
+        predicted: "境界は予測",
+      },
+      counts: (contrast, long, short, who, how) =>
+        `${lengths[contrast].long}${long}、${lengths[contrast].short}${short}、${who}、${how}。`,
+      method: (method) => `推定と区間: ${method}。`,
+      durations: (contrast, long, short, atMost) =>
+        `幾何平均: ${lengths[contrast].long}は${long}、${lengths[contrast].short}は${atMost ? "長くて" : ""}${short}。`,
+      speakers: (who, from, to, atLeast, over) =>
+        `${who}の比は${atLeast ? "少なくとも" : ""}${from}〜${to}倍です${over}。`,
+      overAll: (ratio, interval) => `。全員では${ratio} (${interval})`,
+      question: { "vowel-length": "長母音はどれだけ長いか", gemination: "促音はどれだけ長いか" },
+      axis: "倍率",
+      columns: {
+        ratio: "比 (幾何平均)",
+        low: "下限",
+        high: "上限",
+        longMean: "長い音の幾何平均 (ms)",
+        shortMean: "短い音の幾何平均 (ms)",
+        means: "平均の比",
+        medians: "中央値の比",
+        longs: "長い音の数",
+        shorts: "短い音の数",
+        bound: "限界",
+        speakers: "話者",
+        basis: "由来",
+        method: "方法",
+      },
+    },
+    environments: {
+      noMarks: "この条件には、無声化の印のある母音がありません。",
+      byRule: "前後の音ごとの、規則による予想。規則による予測で、聞いたものではありません。",
+      tooWide: "ほとんどの升は母音が少なく、区間が広いため、環境の順位を付けられません。",
+      between: (before, after, rate) => `${before} と ${after} の間 (${rate})`,
+      found: (most, least, certain) =>
+        `母音が十分にある無声の環境のうち、無声化が最も多いのは ${most}、最も少ないのは ${least} です。${certain ? "" : "区間が重なるので、順位は確かではありません。"}`,
+    },
+  },
+  grid: {
+    label: "前後の音ごとの無声化",
+    question: "どの音の間で無声化するか",
+    remark:
+      "升を選ぶと、ほかの図もその環境に絞られます。点は、その環境の母音がコーパスにないことを示します。",
+    corner: "前 ↓ 後 →",
+    column: "前 – 後",
+    voiced: "有声",
+    where: (before, after) => `前が ${before}、後が ${after}: `,
+    aVoicedSound: "有声音",
+    byRule: " 個 (規則による予測)、母音 ",
+    vowels: " 個",
+    devoiced: (interval, thin) => `${thin ? "個" : "%"}が無声化、区間 ${interval}、母音`,
+    rest: (_single, who) => `個、${who}`,
+    interval: (interval) => `区間 ${interval}`,
+    predicted: "規則による予測",
+    legendByRule:
+      "斜線: 規則による予測。大きな数字: 規則が印を付ける母音の数、小さな数字: 母音の総数。割合は示しません。",
+    legend: {
+      from: "色: 無声化 0% ",
+      to: " 100%。",
+      wide: "大きさ: 区間が広い ",
+      narrow: (thin) =>
+        ` 狭い。大きな数字: %、小さな数字: 母音の数。淡い升: 母音が${thin}個未満で、無声化した数/総数。`,
+    },
+  },
+  spread: {
+    question: "長さはどう散らばるか",
+    none: "短い音と長い音の両方が十分にある音がないので、長さの散らばりを示せません。",
+    remark: "10 ms ごとの割合を、曲線ごとに示します。最も長い100分の1は最後の段に入れています。",
+    floor: (floorMs) =>
+      `点線: ${floorMs} ms、自動整列が付けられる最短の長さ。そこにある音は、長くてもその長さです。`,
+    sides: {
+      "vowel-length": { short: "短", long: "長" },
+      gemination: { short: "単独", long: "促音" },
+    },
+    axis: "長さ (ms)",
+    columns: { sound: "音", side: "長短", duration: "長さ (ms)", tokens: "個数" },
+  },
+  limits: {
+    synthetic: (names) =>
+      `日本語についてのこと全般。声が機械で作られているためです: ${names}。数値はこのページの働きを示すだけです。`,
+    unmarked: (names) => `無声化。ラベルに印がないためです: ${names}。`,
+    ruled: (names) =>
+      `母音が実際にどれだけ無声化するか。印を、どの話者にも同じ規則がテキストから書いたためです: ${names}。「規則による予測」として示します。`,
+    floors: (names) =>
+      `最も短い音の長さ。自動整列が下限より短い音を記せないためです: ${names}。短母音がその下限にあるとき、比は「少なくとも」です。`,
+    alone: (names) => `ほかの話者についてのこと。話者が一人だからです: ${names}。`,
+    read: "会話のしかた。読み上げた文は会話ではなく、会話では無声化や短縮のしかたが違います。",
+  },
+  agreement: {
+    none: "この結果は別のラベルと比べていないので、境界や印がどれだけ信頼できるかはここでは分かりません。人が付けたラベルがあれば `morascope agreement RESULTS --labels FOLDER` で比べられ、次の報告に数値が載ります。",
+    stale:
+      "この比較は同じフォルダの以前の結果によるもので、このページの数値のものではありません。`morascope agreement` をもう一度実行してください。",
+    boundaries: "境界",
+    marks: "無声化",
+    boundaryHead: ["境界", "n", "中央値", "偏り", "≤ 10 ms", "≤ 20 ms", "≤ 50 ms"],
+    boundaryRemark:
+      "差の絶対値の中央値。偏りは符号つきの差の中央値で、この結果のほうが遅いと正。続いて、差がその値以下の境界の割合。",
+    markHead: ["短母音", "n", "無声化: ラベル", "無声化: 結果", "一致", "カッパ係数"],
+    markRemark:
+      "予想される環境: 無声音の間、または無声音のあとでポーズの前。一致: 両者が同じである割合。カッパ係数は偶然を超える一致で、0は偶然どおり、1は完全な一致。",
+    high: "/i, u/",
+    expected: "… 予想される環境",
+    elsewhere: "… その他",
+    nonHigh: "/a, e, o/",
+    all: "すべて",
+    against: (name, labelSet, reference, recordings) =>
+      `${name} と ${reference} のラベル「${labelSet}」の比較: ${recordings}。`,
+  },
+  examples: {
+    shows: {
+      devoiced: "無声化",
+      voiced: "有声",
+      long: "長い",
+      short: "短い",
+      geminate: "促音",
+      single: "単独",
+    },
+    between: (sound, before, after) => `${before} と ${after} の間の ${sound}`,
+    shown: (shows, place) => `${shows}: ${place}`,
+    card: cardInJapanese,
+  },
+  verdicts: {
+    number: (digits, scale) =>
+      `${digits}${{ ratio: "倍", semitones: "半音", hertz: " Hz", share: "%", difference: "ポイント" }[scale]}`,
+    range: (low, high, scale) =>
+      `${low}〜${high}${{ ratio: "倍", semitones: "半音", hertz: " Hz", share: "%", difference: "ポイント" }[scale]}`,
+    orMore: (value) => `${value}以上`,
+    orLess: (value) => `${value}以下`,
+    interval: (level, bounds) => `${level}%区間 ${bounds}`,
+    holds: (asked, scale) => {
+      if (asked.when === "between") return asked.range;
+      if (asked.when === "about") return `約${asked.value} (±${asked.margin})`;
+      const more = asked.when === "more-than";
+      const [up, down] =
+        scale === "ratio"
+          ? ["より長い", "より短い"]
+          : scale === "hertz" || scale === "semitones"
+            ? ["より高い", "より低い"]
+            : ["より多い", "より少ない"];
+      const direction =
+        asked.limit === null ? (more ? up : down)! : `${asked.limit}${more ? "より上" : "より下"}`;
+      return asked.small === null
+        ? direction
+        : `${direction} (${asked.small}まで${more ? "" : "の減少"}は小さすぎて問題にならない)`;
+    },
+    judged: (dataset, n, claimed, interval, asked, tail) =>
+      `${dataset} の${n === 1 ? "この一人の話者" : speakers(n)}では、${claimInJapanese(claimed)} (${interval})。経験則の求めるもの: ${asked}。${tail}。`,
+    tails: {
+      "borne out": "区間全体がそれを満たします",
+      contradicted: "区間全体がその外にあります",
+      "too small to matter": "あるとしても小さすぎて問題になりません",
+      inPart: {
+        holds: "全体としては満たしますが、例外があります",
+        fails: "全体としては満たしませんが、一部は満たします",
+        small: "全体としては小さすぎて問題になりませんが、すべてではありません",
+        open: "全体としては決められませんが、一部は確かです",
+      },
+      openSide: "区間の片側が開いているため、決められません",
+      both: "区間は、成り立つことも成り立たないことも許します",
+    },
+    places: (names, holds) =>
+      `${names.slice(0, 5).join("、")}${rest(names, 5)}では${holds ? "成り立ちます" : "成り立ちません"}。`,
+    people: (names, judged, holds) =>
+      `音が十分にある${speakers(judged)}のうち${names.length}名 (${names.slice(0, 5).join("、")}${rest(names, 5)}) では${holds ? "成り立ちます" : "成り立ちません"}。`,
+    nothingFollows: "ほかの話者のことは分かりません。",
+    silent: (dataset, reason) => `${dataset} からは分かりません: ${reason}。`,
+    counted: { sounds: "音", morae: "モーラ", words: "語", phrases: "区間" },
+    tooFew: (dataset, tokens, counted, least) =>
+      `${dataset} には${tokens.length > 1 ? `比べる両側に${counted}が${tokens.join("と")}個あり、それぞれ` : `${counted}が${tokens[0]}個あり、`}少なくとも${least}個必要です。何かを言うには少なすぎます。`,
+    tooFewSpeakers: (dataset, n, least) =>
+      `${dataset} でこれを示す話者は${n}名です。話者一般について述べるには少なくとも${least}名必要です。`,
+    sounds: { pause: "ポーズ", cl: "促音" },
+    part: (column, value, sound) => {
+      const yes = value === "true";
+      const told: Readonly<Record<string, string>> = {
+        phone: sound,
+        before: `${sound} のあと`,
+        after: `${sound} の前`,
+        position:
+          value === "only"
+            ? "1拍だけの区間"
+            : `ポーズ間の区間の${{ initial: "最初", medial: "途中", final: "最後" }[value] ?? value}の拍`,
+        length: `${{ short: "短い", long: "長い", single: "単独の", geminate: "促音の" }[value] ?? value}音`,
+        accented: yes ? "アクセント核のある拍" : "アクセント核のない拍",
+        devoiceableNeighbour: yes ? "隣にも無声化しうる母音があるとき" : "隣に無声化しうる母音がないとき",
+      };
+      return told[column] ?? `${column} ${value}`;
+    },
+    marks: {
+      read: "文献またはその要旨を確認",
+      "read, secondary": "ほかの文献での引用を確認",
+      computed: "計算による",
+      memory: "記憶による、未確認",
+    },
+    example: (shows, sound, around, word) =>
+      `${word === null ? "" : `「${word}」の、`}${around.join("、")}の${shows === null ? "" : (showsInJapanese[shows] ?? shows)} ${sound}`,
+    probability: (value) => `確率 ${value}`,
+    timesMean: (value) => `話者自身の平均の${value}倍`,
+    names: {
+      "borne out": "裏づけられる",
+      "borne out in part": "一部は裏づけられる",
+      contradicted: "反する",
+      "too small to matter": "小さすぎる",
+      undecided: "決められない",
+      "too little evidence": "証拠が足りない",
+      "not measurable": "測れない",
+    },
+    byOneSpeaker: (verdict) => `${verdict} (この一人の話者)`,
+  },
   rules: {
     title: "経験則は成り立つか",
     lead: "日本語の音について授業で言われることを、この録音とラベルに照らしました。判定は一つの数値ではなく区間全体にもとづき、この録音についてだけ述べています。",
+    meanings: {
+      "borne out": "区間全体が、経験則の言う範囲にあります",
+      "borne out in part": "一部の環境または話者でだけそうです。それを挙げています",
+      contradicted: "区間全体が、経験則の成り立たない範囲にあります",
+      "too small to matter": "証拠は十分で、経験則の言うことはあってもごくわずかです",
+      undecided: "音と話者は十分ですが、区間はどちらも許します",
+      "too little evidence": "音または話者が、経験則の求める数に足りません",
+      "not measurable": "この録音やラベルからは分かりません",
+    },
+    counted: {
+      "borne out": (n) => `裏づけられる ${n}件`,
+      "borne out in part": (n) => `一部は裏づけられる ${n}件`,
+      contradicted: (n) => `反する ${n}件`,
+      "too small to matter": (n) => `小さすぎる ${n}件`,
+      undecided: (n) => `決められない ${n}件`,
+      "too little evidence": (n) => `証拠が足りない ${n}件`,
+      "not measurable": (n) => `この録音では測れない ${n}件`,
+    },
+    key: "判定の種類、件数と意味",
+    showOnly: (counted) => `${counted}: これだけを表示`,
+    filter: "表示する経験則",
+    verdict: "判定",
+    shown: (shown, all) => `${all}件の経験則のうち${shown}件を表示しています。`,
+    link: (found) => `${found}を、この録音に照らしました。`,
+    linkTo: "図、例外、出典を見る",
+    howToRead:
+      "図の帯は経験則が成り立つ範囲、線は得られた区間、点は推定値です。矢印は、その側で区間が開いていることを示します (自動整列は下限より短い音を記せません)。帯の斜線の部分では、経験則は成り立ちますが、小さすぎて問題になりません。",
+    asks: (what) => `求めるもの: ${what}`,
+    source: "出典",
+    silent: "ここでは測れないもの",
+    silentSummary: (found) => `ここでは判定できない${found}と、それぞれに必要なもの`,
+    silentLead: "これらの経験則は、録音やラベルから分からないことを問うています。必要なもの:",
+    noVerdicts: "この結果は、経験則を毎回判定するようになる前のものなので、示せる判定がありません。",
+    noVerdictsWayOut: [
+      "データセットに morascope run をもう一度実行してください。新しい結果の rules.json から、このページが作られます。",
+      "または、この結果の判定を morascope rules RESULTS で表示してください。",
+    ],
+    noRules: "この結果には経験則の判定がありません。",
+    ownRule:
+      "自分の経験則も同じように判定できます。JSONファイルに書き、`morascope rules RESULTS --rules mine.json` を実行してください。",
+    synthetic: "合成音声のため、日本語についての証拠ではありません",
+    noEnvironments: "例外: 単独で調べるだけの音がある環境はありません。",
+    noParts: "例外: 単独で調べるだけの音がある環境も話者もありません。",
+    noneCertain: (looked) => `例外を${looked}で調べました。確かなものはありません。`,
+    lookedAlone: (looked) => `単独で調べたもの: ${looked}`,
+    more: (n) => `ほかの${n}件は \`rules.json\` にあります。`,
+    places: { holds: "成り立つ", fails: "成り立たない", small: "小さすぎる", open: "どちらもありうる" },
+    mind: (n) => `注意 (${n}件)`,
+    basis: (of) =>
+      `由来: ${{ measured: "音声から測定", annotated: "人または音声の作成者による注釈", aligned: "自動整列による時刻", predicted: "規則によるテキストからの予測" }[of]}`,
+    noInterval: "区間なし",
+    picture: (value, interval, asked, verdict) =>
+      `${value}、${interval}。経験則の求めるもの: ${asked}。判定: ${verdict}。`,
+    many: (level) =>
+      `判定は一つずつ${level}%の区間にもとづきます。多くの判定をまとめて読むと、いくつかは偶然に誤っていることがあります。例外はより厳しい水準で探したので、一つの判定の横に挙げたものはまとめて信頼できます。判定はこの録音について述べるもので、人を評価するものではありません。`,
+    units: {
+      share: "無声化した母音の割合",
+      difference: "二つの割合の差 (パーセントポイント)",
+      ratio: "長さの倍率 (対数目盛り)",
+      semitones: "半音",
+      hertz: "Hz",
+      "vowel-separation": "自分の種類の中心に近い母音の割合",
+      "mora-count": "モーラ数で説明される長さの分散の割合",
+      formant: "基準からの半音の差",
+      "length-quality": "長短の母音の半音の差",
+      colouring: "/i/ の前と /u/ の前の重心の差 (Hz)",
+    },
   },
   datasets: {
     title: "数値の出どころ",
     lead: "このページのどの数値も、次のデータセットの一つと、そのラベルの一つにもとづいています。同じ録音の別のラベルを合算することはありません。",
+    basis: {
+      measured: "音声から測定",
+      annotated: "人または音声の作成者による注釈",
+      aligned: "自動整列による",
+      predicted: "規則によるテキストからの予測 (証拠ではない)",
+    },
+    grid: (ms) => `${ms} ms 刻み`,
+    floor: (ms) => `${ms} ms より短いものはなし`,
+    between: "、",
+    none: "なし",
+    noLength: "長短を区別するものなし",
+    lengthFrom: { label: "ラベル", reading: "読み" },
+    unknown: "不明",
+    noAudio: "見つかりません",
+    hours: (hours) => `${hours}時間`,
+    allowed: {
+      all: "すべての録音を公開できます。",
+      excerpt: (most) => `${count(most)}件までの録音を公開できます。`,
+      none: "録音は公開できません。",
+    },
+    facts: {
+      licence: "ライセンス",
+      credits: "クレジット",
+      citation: "引用",
+      homePage: "ホームページ",
+      publishing: "録音の公開",
+      speakers: "話者",
+      utterances: "発話",
+      audio: "音声",
+      readings: "読み",
+      readAs: "読み込み方",
+    },
+    readings: (utterances) => `${count(utterances)}発話`,
+    version: (version) => `版 ${version}`,
+    labels: "ラベル",
+    columns: ["ラベル", "発話", "時刻", "無声化の印", "長母音の区別", "アクセント", "これらの根拠"],
+    problems: {
+      title: "除いたものと、その他の指摘",
+      none: "除いたものも、指摘もありません。",
+      found: (total, excluded) =>
+        `指摘は${count(total)}件。${excluded === 0 ? "除いた録音はありません" : `そのために${count(excluded)}件の録音を除きました`}。`,
+      first: (listed) => `最初の${count(listed)}件を示します。`,
+      line: (file, line) => `${file}、${line}行目`,
+      leftOut: "除外",
+      kept: "使用",
+      columns: ["データセット", "発話", "場所", "内容", "対処", "扱い"],
+      download: "すべてをダウンロード (CSV)",
+    },
   },
+  retell: (sentence) => retoldBy(retellings, sentence),
   dictionary: {
     title: "列の一覧",
     lead: "結果のすべての列を、ファイルを書いたプログラムの定義どおりに示します (英語)。",
@@ -421,6 +824,21 @@ export const japanese: Translation<typeof english> = {
       "read-secondary": "ほかの文献での引用を確認",
       memory: "記憶による、未確認",
     },
+    speakersDiffer: "話者によってどれだけ違うか",
+    speaker: "話者",
+    tokens: (n) => `${count(n)}個`,
+    oneSpeaker: "この条件の話者は一人なので、話者による違いは分かりません。",
+    noTwoSpeakers:
+      "この条件には、長い音と短い音の両方がある話者が二人いないので、話者による違いは分かりません。",
+    noMarks: "ここでは、無声化の印のある母音を持つ話者がいません。",
+    ruleSpeakers: "規則はどの話者にも同じなので、話者による違いは分かりません。",
+    rateDots:
+      "点は話者で、母音が多いほど大きく示します。帯は全員での区間です。母音が少ないだけでも点は散らばります。",
+    ratioDots:
+      "点は話者で、その話者の中だけで比べています。長い音が多いほど大きく示します。帯は全員での区間です。",
+    level: "水準",
+    setComparison: "データセットとラベル",
+    band: (low, high, what, seen) => `帯: ${low}〜${high}、公表された値 (${what}、${seen})`,
     sources: "公表された値の出典",
     address: "アドレス",
   },
@@ -724,7 +1142,7 @@ export const japanese: Translation<typeof english> = {
     row: (term, level) => `${term}: ${level}`,
     perUnit: (term, of) => `${term}: ${of}増えると`,
     units: { "mora/s": "毎秒1モーラ", tenfold: "10倍" },
-    against: (level) => `${level}以外`,
+    against: (level) => `${level}と比べて`,
     title: "すべてを合わせて考えると、何が効くか",
     lead: "母音、前後の音、アクセント、話す速さは、実際の発話では結びついています。回帰分析はそれらを同時に考え、ほかをそろえたときに一つの条件がどう働くかを示します。",
     choices: "見たいもの",
@@ -761,7 +1179,7 @@ export const japanese: Translation<typeof english> = {
         duration: (ms) => `幾何平均は${ms}です。`,
       },
       thin: (names) =>
-        `薄い色は、母音または話者が少ないもの: ${names.join("、")}。これに頼らないでください。`,
+        `母音、話者、または一方の結果が少なすぎて分からないもの: ${names.join("、")}。数値は出しません。`,
       separated: (name, devoiced, n) =>
         `${name}: 母音${count(n)}個の${devoiced === 0 ? "どれも無声化していない" : "すべてが無声化している"}ため、オッズ比を出せず、除きました。`,
       models: { clustered: "クラスター回帰", mixed: "混合モデル" },
@@ -771,6 +1189,7 @@ export const japanese: Translation<typeof english> = {
         "cannot be estimated": (model, reason) => `${model}: 推定できません。${reason}`,
       },
       tokens: (n) => `母音${count(n)}個`,
+      tooFew: (n) => `${count(n)}個: 少なすぎて不明`,
       method: (parts) => parts.join(" "),
       columns: {
         model: "モデル",

@@ -1,5 +1,7 @@
 /** Wording of what explains devoicing and duration, and of questions that tokens cannot answer. */
 
+import { capital, coefficientInWords, levelInWords, termInWords } from "./terms.ts";
+
 const count = (value: number) => value.toLocaleString("en");
 const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
 
@@ -41,16 +43,28 @@ export const devoiceablePopulation = () =>
 export const vowelPopulation = () => "vowels between two consonants, whatever their length";
 
 export const finalIsBeforePause = () =>
-  "A vowel before a pause is always the last of its stretch, so that both are one effect here: after=pause.";
+  "A vowel before a pause is always the last of its stretch, so that both are one effect here: followed by a pause.";
 
 export const termUnknown = (term: string, share: number) =>
-  `${term} is known for ${percent(share)} of the vowels only and was left out of the model.`;
+  `${capital(termInWords(term))} is known for ${percent(share)} of the vowels only and was left out of the model.`;
 
 export const wordsUnknown = () =>
   "Words are unknown here; vowels with the same sounds around them (C1, vowel, C2) are taken as one item instead.";
 
+const oneOutcome = (devoiced: number, tokens: number) =>
+  tokens === 1
+    ? `its one vowel is ${devoiced === 0 ? "voiced" : "devoiced"}`
+    : `${devoiced === 0 ? "none" : "all"} of its ${count(tokens)} vowels are devoiced`;
+
 export const separatedLeftOut = (term: string, level: string, devoiced: number, tokens: number) =>
-  `${term}=${level}: ${devoiced === 0 ? "none" : "all"} of its ${count(tokens)} vowels ${tokens === 1 ? "is" : "are"} devoiced, so its odds ratio has no bound. They are set aside; the effects of the other terms stay what they would be.`;
+  `${capital(levelInWords(term, level))}: ${oneOutcome(devoiced, tokens)}, so an odds ratio has no bound. ${tokens === 1 ? "It is" : "They are"} set aside; the effects of the other terms stay what they would be.`;
+
+/** A term each of whose levels has one outcome. */
+export const tellsEveryOutcome = (
+  term: string,
+  levels: readonly { readonly level: string; readonly devoiced: number; readonly tokens: number }[],
+) =>
+  `${capital(termInWords(term))} alone tells every outcome (${levels.map(({ level, devoiced, tokens }) => `${levelInWords(term, level)}: ${oneOutcome(devoiced, tokens)}`).join("; ")}), so that odds ratios have no bound and nothing is left for other terms to explain. Look at the rates, or use more recordings.`;
 
 export const floorPullsTogether = (share: number) =>
   `${percent(share)} of the vowels stand at the shortest duration the aligner can give. Their true length is unknown, which draws all effects towards none.`;
@@ -85,8 +99,20 @@ export const interceptLeftOut = (unit: string, groups: number) =>
 export const noBounds = () =>
   "An effect without bounds rests on so few speakers or words that its error cannot be estimated.";
 
+/** Mixed models average rates over the spread of speakers. */
+export const noPointsOf = (speakers: number) =>
+  `Percentage points are left out: they average over how much speakers differ, which ${speakers} speakers cannot tell.`;
+
+/** In a table, in place of a number. */
+export const tooFewToTell = () => "too few to tell";
+export const noExceptions = () => "no exceptions";
+
+/** Terms, as coefficients are named, that together predict some vowels without exception. */
+export const separatedWithheld = (coefficients: readonly string[]) =>
+  `No effect is given for what takes part in telling some vowels without exception: ${coefficients.map(coefficientInWords).join(", ")}.`;
+
 export const muchWider = (effects: readonly string[]) =>
-  `For ${effects.join(", ")} the clustered interval is more than twice as wide as that of the mixed model: speakers or words may differ in the effect itself, which random intercepts do not know of. Go by the wider one.`;
+  `For “${effects.map(coefficientInWords).join("”, “")}” the clustered interval is more than twice as wide as that of the mixed model: speakers or words may differ in the effect itself, which random intercepts do not know of. Go by the wider one.`;
 
 /** `said`: what each model says of the term, in words; `share` of the level's vowels lies in one word or item. */
 export const modelsContradict = (
@@ -94,7 +120,7 @@ export const modelsContradict = (
   said: { readonly clustered: string; readonly mixed: string },
   most: { readonly item: string; readonly unit: string; readonly share: number } | null,
 ) =>
-  `${name}: the models contradict each other (clustered ${said.clustered}, mixed ${said.mixed}). ${
+  `${capital(coefficientInWords(name))}: the models contradict each other (clustered ${said.clustered}, mixed ${said.mixed}). ${
     most === null
       ? "Speakers or words seem to differ in the effect itself, or a few of them carry it."
       : `${percent(most.share)} of its vowels stand in one ${most.unit} (${most.item}), so that the effect cannot be told from that ${most.unit}: the mixed model lays it on the ${most.unit}, the other on the term.`

@@ -1,22 +1,29 @@
 /** Wording of what a regression model leaves out, refuses or doubts. Every text names the value and the way out. */
 
+import { capital, coefficientInWords, levelInWords, termInWords } from "./terms.ts";
+
 const plural = (count: number, one: string, many = `${one}s`) =>
   `${count.toLocaleString("en")} ${count === 1 ? one : many}`;
+
+const noneOrAll = (successes: number, trials: number) =>
+  trials === 1
+    ? `its one token is ${successes === 0 ? "not marked" : "marked"}`
+    : `${successes === 0 ? "none" : "all"} of its ${plural(trials, "token")} are marked`;
 
 export const noRowsLeft = () =>
   "No tokens are left to model: the selection is empty or the needed values are unknown in all of it. Widen the selection.";
 
 export const rowsLeftOut = (rows: number, column: string) =>
-  `${plural(rows, "row")} with unknown ${column} ${rows === 1 ? "was" : "were"} left out.`;
+  `${plural(rows, "row")} where ${termInWords(column)} is unknown ${rows === 1 ? "was" : "were"} left out.`;
 
 export const constantColumn = (column: string, value: string) =>
-  `${column} has one value here (${value}), so its effect cannot be estimated; it was left out of the model.`;
+  `${capital(termInWords(column))} has one value here (${levelInWords(column, value)}), so its effect cannot be estimated; it was left out of the model.`;
 
 export const referenceMissing = (column: string, reference: string, present: readonly string[]) =>
   `The reference level ${column}=${reference} does not occur in this selection. Choose one of: ${present.join(", ")}.`;
 
 export const aliasedCoefficient = (name: string) =>
-  `${name} follows exactly from the other terms here, so its effect cannot be told apart from theirs; it was left out.`;
+  `“${coefficientInWords(name)}” follows exactly from the other terms here, so its effect cannot be told apart from theirs; it was left out.`;
 
 export const valueNotFinite = (what: string, row: number, value: number) =>
   `${what} of row ${row} is ${value}; a number is needed. Leave out or repair such rows first.`;
@@ -37,10 +44,10 @@ export const perfectFit = () =>
   "The terms reproduce every value exactly, so no error is left to judge them by. Use fewer terms or more data.";
 
 export const separatedLevel = (column: string, level: string, successes: number, trials: number) =>
-  `${column}=${level}: ${successes === 0 ? "none" : "all"} of its ${plural(trials, "token")} are marked`;
+  `${levelInWords(column, level)}: ${noneOrAll(successes, trials)}`;
 
 export const separatedCombination = (coefficients: readonly string[], tokens: number) =>
-  `a combination of ${coefficients.join(", ")} predicts ${plural(tokens, "token")} without exception`;
+  `a combination of ${coefficients.map(coefficientInWords).join(", ")} predicts ${plural(tokens, "token")} without exception`;
 
 export const separation = (found: readonly string[]) =>
   `Odds ratios would be infinite (${found.join("; ")}). Merge or leave out the level, or ask for Firth's correction, which keeps estimates finite.`;
@@ -79,9 +86,14 @@ export const thinLevel = (
   clusters: number | null,
   unit: string,
 ) =>
-  clusters === null
-    ? `${column}=${level} is thin: ${plural(tokens, "token")}.`
-    : `${column}=${level} is thin: ${plural(tokens, "token")} by ${plural(clusters, unit)}.`;
+  `${capital(levelInWords(column, level))}: too few to tell (${plural(tokens, "token")}${clusters === null ? "" : ` by ${plural(clusters, unit)}`}).`;
+
+export const thinOutcome = (column: string, level: string, successes: number, tokens: number) =>
+  `${capital(levelInWords(column, level))}: too few to tell (${successes.toLocaleString("en")} of ${plural(tokens, "token")} marked, so that one of the two outcomes is rare).`;
+
+/** A model with too few of the rarer outcome for a numeric term. */
+export const thinNumber = (column: string, rarer: number) =>
+  `${capital(termInWords(column))}: too few to tell (only ${plural(rarer, "token")} of the rarer outcome).`;
 
 export const groupsCoincide = (one: string, other: string) =>
   `Each ${one} goes with one ${other} and the other way round, so their variation cannot be told apart. Leave out one of the two random intercepts.`;

@@ -2,6 +2,8 @@
  * How often the 95 % intervals of `explainDevoicing` hold the true average marginal effects (percentage points), over
  * invented corpora with speakers and words that differ: `npm run bench -- explainCoverage [DRAWS [SPEAKERS…]]` (default 200, and 5, 10,
  * 20 and 40 speakers).
+ * First, corpora of 1 to 3 speakers with rare levels, where also odds ratios are looked at and the share of effects that
+ * get an interval at all (the others are withheld as too few to tell, or open).
  * The truth averages over the spread of speakers and words from which the corpora are drawn. In the last block
  * speakers differ in how much accent matters to them, which random intercepts do not know of.
  */
@@ -15,6 +17,7 @@ import {
   type InventedVowel,
   inventVowels,
 } from "../unit/estimates/explain/inventVowels.ts";
+import { smallCoverage } from "./explain/smallCorpora.ts";
 
 const draws = Number(process.argv[2] ?? 200);
 const speakerCounts = process.argv.length > 3 ? process.argv.slice(3).map(Number) : [5, 10, 20, 40];
@@ -23,6 +26,21 @@ const words = 80;
 const tokensPerSpeaker = 60;
 /** A trait of words and two of tokens. */
 const asked = ["vowel u", "before fricative", "accented true", "position initial"];
+
+console.log(`Small corpora: 95 % intervals shown that hold the truth, and how many of all effects are shown`);
+for (const words of [10, 40])
+  for (const speakers of [1, 2, 3])
+    for (const tokens of [50, 100, 200, 500])
+      for (const shift of [0, 2]) {
+        const found = smallCoverage({ speakers, tokens, words, shift }, Math.ceil(draws / 4));
+        const shares = [...found].map(([name, { effects, shown, held }]) =>
+          shown === 0
+            ? `${name} – (none of ${effects})`
+            : `${name} ${((100 * held) / shown).toFixed(1)} % (${Math.round((100 * shown) / effects)} % of ${effects})`,
+        );
+        const odds = shift === 0 ? "half devoiced" : "most devoiced";
+        console.log(`${speakers} speakers, ${tokens} vowels, ${words} words, ${odds}: ${shares.join(", ")}`);
+      }
 
 /** Mean over vowels and over the spread of speakers, words and, on accented vowels, of accent effects. */
 function truePoints(

@@ -37,7 +37,7 @@ describeWithData("JVS labels of 50 speakers, explained", ["jvs-labels-001-050"],
       for (const { status, effects } of explanation.models) {
         expect(status).toBe("ok");
         const ratio = (term: string, level: string) =>
-          effects.find((effect) => effect.term === term && effect.level === level)!.ratio;
+          effects.find((effect) => effect.term === term && effect.level === level)!.ratio!;
         expect(ratio("length", "long").low!).toBeGreaterThan(2);
         expect(ratio("length", "long").high!).toBeLessThan(3);
         expect(ratio("after", "geminate").low!).toBeGreaterThan(1.11);

@@ -1,7 +1,7 @@
 import type { Effect, Explanation, Model } from "../../../src/estimates/explain/explanation.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { NumbersColumn } from "../numbersTable.ts";
-import { againstWhat, effectName } from "./effectWords.ts";
+import { effectName, referenceName } from "./effectWords.ts";
 
 export interface ModelEffect {
   readonly model: Model["kind"];
@@ -28,10 +28,10 @@ export function effectColumns(outcome: Explanation["outcome"]): NumbersColumn<Mo
   return [
     { name: columns.term, value: ({ effect }) => effectName(effect) },
     { name: columns.model, value: ({ model }) => models[model] },
-    { name: columns.against, value: ({ effect }) => againstWhat(effect) ?? "" },
-    number(columns.ratio[outcome], digits, ({ ratio }) => ratio.estimate),
-    number(columns.low, digits, ({ ratio }) => ratio.low),
-    number(columns.high, digits, ({ ratio }) => ratio.high),
+    { name: columns.against, value: ({ effect }) => referenceName(effect) ?? "" },
+    number(columns.ratio[outcome], digits, ({ ratio }) => ratio?.estimate ?? null),
+    number(columns.low, digits, ({ ratio }) => ratio?.low ?? null),
+    number(columns.high, digits, ({ ratio }) => ratio?.high ?? null),
     ...(outcome === "duration"
       ? []
       : [
@@ -43,6 +43,6 @@ export function effectColumns(outcome: Explanation["outcome"]): NumbersColumn<Mo
     count(columns.n, ({ tokens }) => tokens),
     ...(outcome === "duration" ? [] : [count(columns.devoiced, ({ devoiced }) => devoiced)]),
     count(columns.speakers, ({ speakers }) => speakers),
-    { name: columns.thin, value: ({ effect }) => (effect.thin ? few : "") },
+    { name: columns.thin, value: ({ effect }) => (effect.withheld === "few" ? few : "") },
   ];
 }

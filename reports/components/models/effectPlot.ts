@@ -6,7 +6,8 @@ import { asImage } from "../asImage.ts";
 export interface EffectRow {
   readonly name: string;
   readonly remark: string;
-  readonly thin: boolean;
+  /** True where there is no number to draw: the remark says so. */
+  readonly withheld: boolean;
   readonly clustered: Bounded | null;
   readonly mixed: Bounded | null;
 }
@@ -21,7 +22,6 @@ export interface EffectPlotOptions {
 
 interface Drawn extends Bounded {
   readonly name: string;
-  readonly thin: boolean;
 }
 
 /** Effects one below the other, each with the intervals of both models. */
@@ -33,9 +33,8 @@ export function effectPlot(
   const of = (kind: "clustered" | "mixed"): Drawn[] =>
     rows.flatMap((row) => {
       const own = row[kind];
-      return own === null ? [] : [{ ...own, name: row.name, thin: row.thin }];
+      return own === null ? [] : [{ ...own, name: row.name }];
     });
-  const fade = (row: Drawn) => (row.thin ? 0.35 : 1);
   const marks = (kind: "clustered" | "mixed", dy: number) => {
     const drawn = of(kind);
     const colour = kind === "clustered" ? "var(--first)" : "var(--second)";
@@ -43,14 +42,13 @@ export function effectPlot(
       Plot.ruleY(
         drawn.filter(({ low }) => low !== null),
         {
-          ...{ y: "name", x1: "low", x2: "high", dy, clip: true, stroke: colour, strokeOpacity: fade },
+          ...{ y: "name", x1: "low", x2: "high", dy, clip: true, stroke: colour },
           ...{ strokeWidth: 2.5, strokeLinecap: "round" },
         },
       ),
       Plot.dot(drawn, {
-        ...{ x: "estimate", y: "name", dy, r: 5, clip: true, strokeWidth: 2, strokeOpacity: fade },
+        ...{ x: "estimate", y: "name", dy, r: 5, clip: true, strokeWidth: 2 },
         fill: kind === "clustered" ? colour : "var(--sheet)",
-        fillOpacity: kind === "clustered" ? fade : 1,
         stroke: colour,
       }),
     ];
@@ -102,8 +100,7 @@ export function effectPlot(
 
 /** Very wide intervals run out of the picture rather than squeeze the others. */
 function domainOf(drawn: readonly Drawn[], ratios: boolean): [number, number] {
-  const firm = drawn.some(({ thin }) => !thin) ? drawn.filter(({ thin }) => !thin) : drawn;
-  const values = firm.flatMap(({ estimate, low, high }) => [estimate, low ?? estimate, high ?? estimate]);
+  const values = drawn.flatMap(({ estimate, low, high }) => [estimate, low ?? estimate, high ?? estimate]);
   if (!ratios) {
     const bound = (value: number) => Math.max(-100, Math.min(100, value));
     return [

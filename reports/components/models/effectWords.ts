@@ -16,9 +16,15 @@ export function effectName({ term, level, unit }: Pick<Effect, "term" | "level" 
   return words.row(name, levelName(term, level));
 }
 
-/** What an effect is held against: `not stop`; null for a number. */
-export function againstWhat({ term, reference }: Effect): string | null {
-  return reference === null ? null : interfaceText().whatMatters.against(levelName(term, reference));
+/** What an effect is held against: `stop`; null for a number. */
+export function referenceName({ term, reference }: Effect): string | null {
+  return reference === null ? null : levelName(term, reference);
+}
+
+/** The same in a sentence: `against stop`. */
+export function againstWhat(effect: Effect): string | null {
+  const name = referenceName(effect);
+  return name === null ? null : interfaceText().whatMatters.against(name);
 }
 
 /** `−38.9`, `+7.4`, `0.0`. */

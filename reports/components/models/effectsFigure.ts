@@ -29,8 +29,8 @@ function rowsOf(models: readonly Model[], asRatio: boolean): EffectRow[] {
   const words = interfaceText().whatMatters.effects;
   return [...keys].map(([name, effect]) => ({
     name,
-    remark: words.tokens(effect.tokens),
-    thin: effect.thin,
+    remark: effect.withheld === null ? words.tokens(effect.tokens) : words.tooFew(effect.tokens),
+    withheld: effect.withheld !== null,
     clustered: of("clustered", name),
     mixed: of("mixed", name),
   }));
@@ -42,8 +42,8 @@ function findingOf({ models, outcome, level }: Explanation, asRatio: boolean): s
   const { interval } = interfaceText().figures;
   const model = models.find(({ effects }) => effects.length > 0);
   const sure = (model?.effects ?? [])
-    .filter((effect) => !effect.thin && effect.pAdjusted !== null && effect.pAdjusted < least)
-    .sort((a, b) => Math.abs(Math.log(b.ratio.estimate)) - Math.abs(Math.log(a.ratio.estimate)))
+    .filter(({ ratio, pAdjusted }) => ratio !== null && pAdjusted !== null && pAdjusted < least)
+    .sort((a, b) => Math.abs(Math.log(b.ratio!.estimate)) - Math.abs(Math.log(a.ratio!.estimate)))
     .slice(0, named);
   if (sure.length === 0) return words.none;
   const parts = sure.map((effect) => {
@@ -86,7 +86,7 @@ export function effectsFigure(page: ModelPage, choices: Choices): HTMLElement {
     const ofSeparated = separated.map((one) =>
       separatedLeftOut(one.term, one.level, one.devoiced, one.tokens),
     );
-    const thin = rows.filter((row) => row.thin).map(({ name }) => name);
+    const thin = rows.filter((row) => row.withheld).map(({ name }) => name);
     const how = outcome === "devoicing" ? figures.marks : figures.times;
     const all = models.flatMap((model) => model.effects.map((effect) => ({ model: model.kind, effect })));
     return figure({

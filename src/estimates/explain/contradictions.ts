@@ -1,6 +1,6 @@
 import { modelsContradict } from "../../messages/explain.ts";
 import type { DataColumn } from "../../statistics/models/term.ts";
-import type { Effect, Model } from "./explanation.ts";
+import type { Bounded, Effect, Model } from "./explanation.ts";
 import type { Items } from "./modelColumns.ts";
 
 /** From this share of a level's vowels on, one word is named as what carries it. */
@@ -22,26 +22,26 @@ export function contradictions(
   );
   return (clustered?.effects ?? []).flatMap((effect) => {
     const other = mixed?.effects.find(({ term, level }) => term === effect.term && level === effect.level);
-    if (other === undefined || !contradict(effect, other)) return [];
+    if (!effect.ratio || !other?.ratio || !contradict(effect.ratio, other.ratio)) return [];
     const name = effect.level === null ? effect.term : `${effect.term}=${effect.level}`;
     return [
       modelsContradict(
         name,
-        { clustered: said(effect), mixed: said(other) },
+        { clustered: said(effect.ratio), mixed: said(other.ratio) },
         mostIn(effect, columns, items, counted),
       ),
     ];
   });
 }
 
-function contradict({ ratio: a }: Effect, { ratio: b }: Effect): boolean {
+function contradict(a: Bounded, b: Bounded): boolean {
   if (a.low === null || a.high === null || b.low === null || b.high === null) return false;
   if (a.high < b.low || b.high < a.low) return true;
   const opposite = Math.log(a.estimate) * Math.log(b.estimate) < 0;
   return opposite && [a, b].some(({ low, high }) => low! > 1 || high! < 1);
 }
 
-function said({ ratio: { estimate, low, high } }: Effect): string {
+function said({ estimate, low, high }: Bounded): string {
   const text = (value: number) => (value < 0.005 ? "< 0.005" : value.toFixed(2));
   return `${text(estimate)}, ${text(low!)} to ${text(high!)}`;
 }

@@ -1,12 +1,12 @@
-import { noBounds } from "../../messages/explain.ts";
+import { noBounds, separatedWithheld } from "../../messages/explain.ts";
 import { benjaminiHochberg } from "../../statistics/benjaminiHochberg.ts";
 import { tTwoSidedP } from "../../statistics/distributions.ts";
 import { coefficientTable, halfWidth } from "../../statistics/models/coefficientTable.ts";
 import type { Design } from "../../statistics/models/designMatrix.ts";
 import { type FittedRates, marginalEffects } from "../../statistics/models/marginalEffects.ts";
 import type { CategoricalColumn } from "../../statistics/models/term.ts";
-import { thinLevels } from "../../statistics/models/thinLevels.ts";
 import { type Bounded, type Effect, finite } from "./explanation.ts";
+import { thinTerms } from "./thinTerms.ts";
 
 /** A covariance of the coefficients with the degrees of freedom of its intervals. */
 export interface Errors {
@@ -23,16 +23,18 @@ export interface EffectOptions {
   readonly units: Readonly<Record<string, string>>;
 }
 
-/** Effects of all terms but the intercept; of several `errors` the one with the widest interval counts. */
+/**
+ * Effects of all terms but the intercept; of several `errors` the one with the widest interval counts. What is thin, or
+ * separated with other terms, is withheld with its counts (see `Effect.withheld`).
+ */
 export function effectsOf(
-  fit: FittedRates,
+  fit: FittedRates & { readonly separated?: readonly number[] },
   errors: readonly Errors[],
   { level, speakers, devoiced, units }: EffectOptions,
 ): { readonly effects: readonly Effect[]; readonly notices: readonly string[] } {
   const { design } = fit;
-  const thin = thinLevels(design, new Float64Array(speakers.codes.length).fill(1), {
-    ...(speakers.labels.length > 1 ? { cluster: speakers.codes } : {}),
-  });
+  const { isThin, texts } = thinTerms(design, speakers, devoiced);
+  const separated = fit.separated ?? [];
   const tables = errors.map(({ covariance, degreesOfFreedom }) =>
     coefficientTable(fit, covariance, { level, degreesOfFreedom }),
   );
@@ -42,8 +44,6 @@ export function effectsOf(
     const { column, level: name } = parts[0]!;
     const rows = tables.map((table) => table[j]!);
     const widest = rows.reduce((best, row) => (row.high - row.low > best.high - best.low ? row : best));
-    const ratio = bounded(widest.ratio, widest.ratioLow, widest.ratioHigh);
-    const p = pOf(widest.estimate / widest.standardError, widest.degreesOfFreedom);
     const points = margins?.map((margin, m) => {
       const effect = margin.find((row) => row.column === column && row.level === name)!;
       const half = halfWidth(effect.standardError, level, tables[m]![j]!.degreesOfFreedom);
@@ -52,34 +52,41 @@ export function effectsOf(
     const widestPoints = points?.reduce((best, one) => (one.half > best.half ? one : best));
     const factor = design.factors.find((one) => one.column === column);
     const counts = countsOf(design, factor?.codes ?? null, factor?.levels.indexOf(name!) ?? 0, speakers);
+    const withheld = isThin(column, name) ? "few" : separated.includes(j) ? "separated" : null;
     return {
       term: column,
       level: name,
       reference: factor?.levels[0] ?? null,
       unit: factor ? null : (units[column] ?? null),
-      ratio,
-      percentagePoints: widestPoints
-        ? bounded(
-            widestPoints.estimate,
-            widestPoints.estimate - widestPoints.half,
-            widestPoints.estimate + widestPoints.half,
-          )
-        : null,
-      p,
+      ratio: withheld ? null : bounded(widest.ratio, widest.ratioLow, widest.ratioHigh),
+      percentagePoints:
+        widestPoints && !withheld
+          ? bounded(
+              widestPoints.estimate,
+              widestPoints.estimate - widestPoints.half,
+              widestPoints.estimate + widestPoints.half,
+            )
+          : null,
+      p: withheld ? null : pOf(widest.estimate / widest.standardError, widest.degreesOfFreedom),
       pAdjusted: null as number | null,
       tokens: counts.rows.length,
       speakers: counts.speakers,
       devoiced: devoiced ? counts.rows.reduce((sum, row) => sum + devoiced[row]!, 0) : null,
-      thin: thin.some((one) => one.column === column && one.level === name),
+      withheld: withheld as Effect["withheld"],
     };
   });
   const known = found.filter((effect) => effect.p !== null);
   const adjusted = benjaminiHochberg(known.map((effect) => effect.p!));
   for (const [k, effect] of known.entries()) effect.pAdjusted = adjusted[k]!;
-  const unbounded = found.some((effect) => effect.ratio.low === null);
+  const unbounded = found.some((effect) => effect.ratio?.low === null);
+  const names = separated.map((j) => design.coefficients[j]!).filter(({ parts }) => parts.length > 0);
   return {
     effects: found,
-    notices: [...thin.map(({ text }) => text), ...(unbounded ? [noBounds()] : [])],
+    notices: [
+      ...texts,
+      ...(names.length > 0 ? [separatedWithheld(names.map(({ name }) => name))] : []),
+      ...(unbounded ? [noBounds()] : []),
+    ],
   };
 }
 

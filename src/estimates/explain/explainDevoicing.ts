@@ -5,12 +5,12 @@ import {
   noMarks,
   onlyPredictedMarks,
   separatedLeftOut,
+  tellsEveryOutcome,
   wordsUnknown,
 } from "../../messages/explain.ts";
 import { allTheSameOutcome } from "../../messages/models.ts";
 import { isDevoiceable } from "../../phonology/environment.ts";
 import { designMatrix } from "../../statistics/models/designMatrix.ts";
-import type { DataColumn } from "../../statistics/models/term.ts";
 import { labelAt, type TokenTable } from "../tokenTable.ts";
 import { contradictions } from "./contradictions.ts";
 import { devoicingColumns, type WordFrequency } from "./devoicingColumns.ts";
@@ -23,6 +23,7 @@ import { muchWiderEffects } from "./muchWiderEffects.ts";
 import { setAsideSeparated } from "./setAsideSeparated.ts";
 import { type Source, sourcesOf } from "./sources.ts";
 import { speakerWarnings } from "./speakerWarnings.ts";
+import { sturdyReference } from "./sturdyReference.ts";
 import { knownRows, usableTerms } from "./usableTerms.ts";
 
 export interface DevoicingOptions {
@@ -77,12 +78,7 @@ function explainSource(
 
   const { columns, warnings: unknown } = usableTerms(devoicingColumns(table, rows, wordFrequency));
   const known = { ...columns, [items.unit]: items.column };
-  const { kept, separated } = setAsideSeparated(columns, knownRows(known, rows.length), devoiced);
-  const made = designMatrix(
-    known as Readonly<Record<string, DataColumn>>,
-    Object.keys(columns).map((column) => ({ column })),
-    { counts: kept, known: [items.unit] },
-  );
+  const { kept, separated, telling } = setAsideSeparated(columns, knownRows(known, rows.length), devoiced);
   const warnings = [
     ...ofBasis,
     ...speakerWarnings(head.speakers),
@@ -91,6 +87,21 @@ function explainSource(
     ...separated.map((one) => separatedLeftOut(one.term, one.level, one.devoiced, one.tokens)),
     finalIsBeforePause(),
   ];
+  const left = kept.reduce((sum, keep) => sum + keep, 0);
+  const leftDevoiced = kept.reduce((sum, keep, i) => sum + keep * devoiced[i]!, 0);
+  if (left > 0 && (leftDevoiced === 0 || leftDevoiced === left))
+    return { ...refuse(allTheSameOutcome(leftDevoiced, left)), separated, warnings };
+  if (telling.length > 0)
+    return {
+      ...refuse(tellsEveryOutcome(telling[0]!.term, telling)),
+      separated: [...separated, ...telling],
+      warnings,
+    };
+  const terms = Object.entries(columns).map(([column, values]) => ({
+    column,
+    ...sturdyReference(values, kept, devoiced),
+  }));
+  const made = designMatrix(known, terms, { counts: kept, known: [items.unit] });
   if (made.status !== "ok") return { ...refuse(made.reason), separated, warnings };
   const data = {
     design: made.design,

@@ -14,9 +14,9 @@ export interface Effect {
   readonly level: string | null;
   readonly reference: string | null;
   readonly unit: string | null;
-  /** Odds ratio of devoicing, or ratio of durations. */
-  readonly ratio: Bounded;
-  /** Average marginal effect on the rate, percentage points; null for durations. */
+  /** Odds ratio of devoicing, or ratio of durations; null where it is withheld. */
+  readonly ratio: Bounded | null;
+  /** Average marginal effect on the rate, percentage points; null for durations and where it is withheld. */
   readonly percentagePoints: Bounded | null;
   /** Of the hypothesis that there is no effect; adjusted for all effects of the model (Benjamini–Hochberg). */
   readonly p: number | null;
@@ -26,8 +26,11 @@ export interface Effect {
   readonly speakers: number;
   /** How many of them are devoiced; null for durations. */
   readonly devoiced: number | null;
-  /** Rests on few vowels or speakers. */
-  readonly thin: boolean;
+  /**
+   * Why no effect is given: the level or its reference rests on too `few` vowels, speakers or vowels of one outcome, or
+   * with other terms tells the outcome of some vowels without exception (`separated`). Null when it is given.
+   */
+  readonly withheld: "few" | "separated" | null;
 }
 
 /** How much of the variation that the terms leave lies between speakers, between words, and in the single vowel. */

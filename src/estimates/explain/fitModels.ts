@@ -1,4 +1,4 @@
-import { clusteredBy, mixedBy } from "../../messages/explain.ts";
+import { clusteredBy, mixedBy, noPointsOf } from "../../messages/explain.ts";
 import type { Design } from "../../statistics/models/designMatrix.ts";
 import { fitLinear } from "../../statistics/models/fitLinear.ts";
 import { fitLogistic } from "../../statistics/models/fitLogistic.ts";
@@ -16,6 +16,9 @@ export interface ModelData {
   readonly outcome: Float64Array;
   readonly options: EffectOptions;
 }
+
+/** Speakers below which their spread, over which percentage points are averaged, cannot be told. */
+const leastForPoints = 3;
 
 const none = { effects: [], variance: [], warnings: [] } as const;
 
@@ -71,14 +74,21 @@ export function mixedModel({ design, groupings, outcome, options }: ModelData): 
       warnings: unique([...fitted.notices, ...leftOut]),
     };
   const { effects, notices } = effectsOf(fitted.fit, [fitted.fit], options);
+  const speakers = fitted.fit.groupings.find(({ unit }) => unit === "speaker")?.groups ?? leastForPoints;
+  const unspread = options.devoiced !== null && speakers < leastForPoints;
   return {
     kind,
     status: "ok",
     reason: null,
     method,
-    effects,
+    effects: unspread ? effects.map((effect) => ({ ...effect, percentagePoints: null })) : effects,
     variance: variancesOf(fitted.fit),
-    warnings: unique([...fitted.notices, ...leftOut, ...notices]),
+    warnings: unique([
+      ...fitted.notices,
+      ...leftOut,
+      ...notices,
+      ...(unspread ? [noPointsOf(speakers)] : []),
+    ]),
   };
 }
 

@@ -8,13 +8,14 @@ export function muchWiderEffects(models: readonly Model[]): string[] {
   );
   const names = (clustered?.effects ?? []).flatMap(({ term, level, ratio }) => {
     const other = mixed?.effects.find((effect) => effect.term === term && effect.level === level);
-    const [wide, narrow] = [logWidth(ratio), other === undefined ? null : logWidth(other.ratio)];
+    const [wide, narrow] = [logWidth(ratio), logWidth(other?.ratio ?? null)];
     if (wide === null || narrow === null || wide <= 2 * narrow) return [];
     return [level === null ? term : `${term}=${level}`];
   });
   return names.length === 0 ? [] : [muchWider(names)];
 }
 
-function logWidth({ low, high }: Bounded): number | null {
+function logWidth(bounded: Bounded | null): number | null {
+  const { low, high } = bounded ?? { low: null, high: null };
   return low === null || high === null ? null : Math.log(high / low);
 }

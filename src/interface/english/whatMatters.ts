@@ -38,7 +38,7 @@ export const whatMatters = {
   row: (term: string, level: string) => `${term}: ${level}`,
   perUnit: (term: string, unit: string) => `${term}: ${unit} more`,
   units: { "mora/s": "1 mora/s", tenfold: "ten times" } as Readonly<Record<string, string>>,
-  against: (level: string) => `not ${level}`,
+  against: (level: string) => `against ${level}`,
 
   effects: {
     question: {
@@ -70,7 +70,7 @@ export const whatMatters = {
     remark:
       "Filled: one regression with errors clustered by speaker and word. Hollow: random intercepts for speaker and word. Where they differ, go by the wider interval.",
     thin: (names: readonly string[]) =>
-      `Faint, resting on few vowels or speakers: ${names.join(", ")}. Do not build on these.`,
+      `Too few vowels, speakers or vowels of one outcome to tell: ${names.join(", ")}. No number is given for these.`,
     separated: (name: string, devoiced: number, n: number) =>
       `${name}: ${devoiced === 0 ? "none" : "all"} of ${count(n)} vowels ${n === 1 ? "is" : "are"} devoiced, so no odds ratio can be given; set aside.`,
     models: { clustered: "Clustered regression", mixed: "Mixed model" },
@@ -81,6 +81,7 @@ export const whatMatters = {
       "cannot be estimated": (model: string, reason: string) => `${model}: cannot be estimated. ${reason}`,
     },
     tokens: (n: number) => `${count(n)} vowels`,
+    tooFew: (n: number) => `${count(n)}: too few to tell`,
     method: (parts: readonly string[]) => parts.join(" "),
     columns: {
       model: "model",

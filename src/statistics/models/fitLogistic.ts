@@ -12,6 +12,11 @@ export interface LogisticFit extends RegressionFit {
   /** Log-likelihood of the single tokens; cells and tokens give the same. */
   readonly logLikelihood: number;
   readonly iterations: number;
+  /**
+   * Places of the coefficients whose maximum-likelihood estimate is infinite (Firth's is finite, but errors from scores
+   * are far too small for them); empty without separation.
+   */
+  readonly separated: readonly number[];
 }
 
 export interface LogisticOptions {
@@ -38,11 +43,14 @@ export function fitLogistic(
   if ("reason" in counts) return cannotBeEstimated(counts.reason, design.notices);
   const notices = [...design.notices];
   let newton: NewtonResult | null = null;
+  let infinite: readonly number[] = [];
   if (options.method !== "Firth") {
     const found = logisticOrSeparated(design, counts);
     if ("newton" in found) newton = found.newton;
-    else if (options.onSeparation === "firth") notices.push(firthUsed(found.separated));
-    else return cannotBeEstimated(separationText(found.separated), notices);
+    else if (options.onSeparation === "firth") {
+      notices.push(firthUsed(found.separated.texts));
+      infinite = found.separated.coefficients;
+    } else return cannotBeEstimated(separationText(found.separated.texts), notices);
   }
   const firth = newton === null;
   newton ??= firthLogistic(design.matrix, counts.successes, counts.trials);
@@ -60,6 +68,7 @@ export function fitLogistic(
     tokens: counts.tokens,
     logLikelihood: newton.logLikelihood,
     iterations: newton.iterations,
+    separated: infinite,
   };
   return newton.converged
     ? { status: "ok", fit, notices }

@@ -50,7 +50,7 @@ export function fitMixedLogistic(
   if (points > 1 && groups.few) throw new Error("quadrature needs a single grouping; use 1 point for two");
   const simple = logisticOrSeparated(design, counts);
   if ("separated" in simple)
-    return cannotBeEstimated(separationInMixedModel(simple.separated), design.notices);
+    return cannotBeEstimated(separationInMixedModel(simple.separated.texts), design.notices);
 
   const { matrix } = design;
   const laplace = laplaceProblem(matrix, counts.successes, counts.trials, groups.crossed);

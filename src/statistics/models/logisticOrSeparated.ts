@@ -6,15 +6,28 @@ import { separatedCombinations, separatedLevels } from "./separatedLevels.ts";
 /** Log odds beyond which a row is looked at for separation: chances under 1 in 20,000. */
 const suspiciousLogOdds = 10;
 
-/** The maximum-likelihood fit, or in words what the terms predict without exception, so that there is none. */
+/** What the terms predict without exception: in words, and the coefficients that have no finite estimate for it. */
+export interface Separated {
+  readonly texts: readonly string[];
+  readonly coefficients: readonly number[];
+}
+
+/** The maximum-likelihood fit, or what the terms predict without exception, so that there is none. */
 export function logisticOrSeparated(
   design: Design,
   { successes, trials }: LogisticCounts,
-): { readonly newton: NewtonResult } | { readonly separated: readonly string[] } {
+): { readonly newton: NewtonResult } | { readonly separated: Separated } {
   const levels = separatedLevels(design, successes, trials);
-  if (levels.length > 0) return { separated: levels };
   const newton = logisticNewton(design.matrix, successes, trials);
-  if (newton.converged && newton.eta.every((eta) => Math.abs(eta) < suspiciousLogOdds)) return { newton };
-  const separated = separatedCombinations(design, successes, trials, newton.eta, suspiciousLogOdds);
-  return separated.length > 0 ? { separated } : { newton };
+  const suspicious = !newton.converged || newton.eta.some((eta) => Math.abs(eta) >= suspiciousLogOdds);
+  if (levels.length === 0 && !suspicious) return { newton };
+  const { texts, coefficients } = separatedCombinations(
+    design,
+    successes,
+    trials,
+    newton.eta,
+    suspiciousLogOdds,
+  );
+  if (levels.length > 0) return { separated: { texts: levels, coefficients } };
+  return texts.length > 0 ? { separated: { texts, coefficients } } : { newton };
 }

@@ -35,23 +35,45 @@ function standsAlone(design: Design, factor: Factor): boolean {
   );
 }
 
-/** Separation by a combination of terms, in words; empty when none was found. See `separation` for `eta`. */
+/** What terms together predict without exception. */
+export interface SeparatedCombinations {
+  /** In words; empty when nothing was found. */
+  readonly texts: readonly string[];
+  /** Coefficients that have no finite estimate, by their places in the design, ascending. */
+  readonly coefficients: readonly number[];
+}
+
+/**
+ * Separation by one or more combinations of terms: rows that one predicts are taken out and the rest is searched again.
+ * See `separation` for `eta` and `settled`.
+ */
 export function separatedCombinations(
   design: Design,
   successes: Float64Array,
   trials: Float64Array,
   eta: Float64Array,
   settled: number,
-): string[] {
-  const found = separation(design.matrix, successes, trials, eta, settled);
-  if (!found) return [];
-  const tokens = found.rows.reduce((sum, i) => sum + trials[i]!, 0);
-  return [separatedCombination(namesAlong(design, found), tokens)];
+): SeparatedCombinations {
+  const left = trials.slice();
+  const texts: string[] = [];
+  const coefficients = new Set<number>();
+  for (;;) {
+    const found = separation(design.matrix, successes, left, eta, settled);
+    if (!found) return { texts, coefficients: [...coefficients].sort((a, b) => a - b) };
+    const moved = support(found);
+    for (const j of moved) coefficients.add(j);
+    const tokens = found.rows.reduce((sum, i) => sum + left[i]!, 0);
+    texts.push(
+      separatedCombination(
+        moved.map((j) => design.coefficients[j]!.name),
+        tokens,
+      ),
+    );
+    for (const i of found.rows) left[i] = 0;
+  }
 }
 
-function namesAlong(design: Design, { direction }: SeparatingDirection): string[] {
+function support({ direction }: SeparatingDirection): number[] {
   const largest = direction.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-  return design.coefficients
-    .filter((_, j) => Math.abs(direction[j]!) > 1e-6 * largest)
-    .map(({ name }) => name);
+  return Array.from(direction.keys()).filter((j) => Math.abs(direction[j]!) > 1e-6 * largest);
 }

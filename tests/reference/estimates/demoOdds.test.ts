@@ -34,10 +34,10 @@ test("explainDevoicing of the demo's labels finds the odds that its maker drew b
     expect(found).toHaveLength(Object.keys(maker).length);
     for (const { term, level, ratio } of found) {
       const truth = maker[`${term} ${level}`]!;
-      expect(ratio.low!, `${kind} ${term} ${level}`).toBeLessThan(Math.exp(truth));
-      expect(ratio.high!, `${kind} ${term} ${level}`).toBeGreaterThan(Math.exp(truth));
+      expect(ratio!.low!, `${kind} ${term} ${level}`).toBeLessThan(Math.exp(truth));
+      expect(ratio!.high!, `${kind} ${term} ${level}`).toBeGreaterThan(Math.exp(truth));
     }
   }
   const breath = got!.models[1]!.effects.find(({ level }) => level === "h-row")!;
-  expect(breath.ratio.high!).toBeLessThan(0.5);
+  expect(breath.ratio!.high!).toBeLessThan(0.5);
 }, 120_000);

@@ -81,7 +81,7 @@ test("explain prints a table for people with basis, method, warnings and the dat
   expect(out).toContain("basis: annotated");
   expect(out).toContain("intervals clustered by speaker and word");
   expect(out).toContain("mind: ");
-  expect(out).toMatch(/│ devoiceableNeighbour │ true +│ not false/);
+  expect(out).toMatch(/│ the sound after +│ a fricative +│ a stop /);
   expect(err).toBe("note: d: Invented.\n");
 });
 

@@ -23,8 +23,8 @@ test("effectsOf takes, effect by effect, the covariance with the widest interval
   const [own, doubled] = errors.map((one) => coefficientTable(fit, one.covariance, one));
   for (const [j, effect] of effects.entries()) {
     const expected = (j === 0 ? doubled : own)![j + 1]!;
-    expect(effect.ratio.low).toBeCloseTo(expected.ratioLow, 12);
-    expect(effect.ratio.high).toBeCloseTo(expected.ratioHigh, 12);
+    expect(effect.ratio!.low).toBeCloseTo(expected.ratioLow, 12);
+    expect(effect.ratio!.high).toBeCloseTo(expected.ratioHigh, 12);
   }
   const points = marginalEffects(fit, other, { degreesOfFreedom: 30 });
   expect(effects[0]!.percentagePoints!.low).toBeCloseTo(points[0]!.low, 10);

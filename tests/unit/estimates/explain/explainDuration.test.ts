@@ -43,8 +43,8 @@ test("explainDuration finds the invented ratios and spreads, speakers and words 
     expect(effects).toHaveLength(Object.keys(truth).length);
     for (const { term, level, ratio, percentagePoints } of effects) {
       const name = level === null ? term : `${term} ${level}`;
-      expect(ratio.low!, name).toBeLessThan(Math.exp(truth[name]!));
-      expect(ratio.high!, name).toBeGreaterThan(Math.exp(truth[name]!));
+      expect(ratio!.low!, name).toBeLessThan(Math.exp(truth[name]!));
+      expect(ratio!.high!, name).toBeGreaterThan(Math.exp(truth[name]!));
       expect(percentagePoints).toBeNull();
     }
   }

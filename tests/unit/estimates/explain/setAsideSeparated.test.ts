@@ -17,9 +17,17 @@ test("setAsideSeparated takes out levels with one outcome, in rounds until none 
   ]);
 });
 
-test("setAsideSeparated leaves a term alone that tells every outcome, and counts usable rows only", () => {
+test("setAsideSeparated names the levels of a term that tells every outcome, and counts usable rows only", () => {
   const before = labelled(["a", "a", "b", "b"]);
-  expect([...setAsideSeparated({ before }, all(4), Float64Array.of(0, 0, 1, 1)).kept]).toEqual([1, 1, 1, 1]);
+  const whole = setAsideSeparated({ before }, all(4), Float64Array.of(0, 0, 1, 1));
+  expect(whole).toEqual({
+    kept: all(4),
+    separated: [],
+    telling: [
+      { term: "before", level: "a", tokens: 2, devoiced: 0 },
+      { term: "before", level: "b", tokens: 2, devoiced: 2 },
+    ],
+  });
   const usable = Uint8Array.of(1, 1, 1, 0);
   const { kept, separated } = setAsideSeparated({ before }, usable, Float64Array.of(0, 1, 1, 0));
   expect([...kept]).toEqual([1, 1, 0, 0]);

@@ -22,7 +22,7 @@ const terms = [{ column: "a" }, { column: "b" }, { column: "x" }];
 function found(successes: Float64Array, formula: Parameters<typeof designOf>[1] = terms) {
   const design = designOf(columns, formula);
   const result = logisticOrSeparated(design, { successes, trials: ones, tokens: size });
-  return "separated" in result ? result.separated : [];
+  return "separated" in result ? result.separated.texts : [];
 }
 
 describe("logisticOrSeparated", () => {
@@ -46,7 +46,7 @@ describe("logisticOrSeparated", () => {
     const successes = outcome((i) => (coarse.x[i]! > 0 ? 1 : coarse.x[i]! < 0 ? 0 : null));
     const design = designOf(coarse, [{ column: "x" }]);
     const result = logisticOrSeparated(design, { successes, trials: ones, tokens: size });
-    expect(result).toHaveProperty("separated", [expect.stringContaining("x")]);
+    expect(result).toHaveProperty("separated.texts", [expect.stringContaining("x")]);
   });
 
   test("finds a pair of levels without exceptions", () => {
@@ -59,6 +59,18 @@ describe("logisticOrSeparated", () => {
         formula,
       ).join(),
     ).toContain(`a=${a} × b=${b} predicts`);
+  });
+
+  test("finds every coefficient without a finite estimate, also of two combinations, and no other", () => {
+    // First a1 has one outcome; then x also has a threshold among a0.
+    const c = labelled(Array.from({ length: size }, (_, i) => `c${(i * 7) % 2}`));
+    const design = designOf({ ...columns, c }, [{ column: "a" }, { column: "c" }, { column: "x" }]);
+    const successes = outcome((i) => (columns.a.codes[i] === 1 ? 1 : null));
+    const result = logisticOrSeparated(design, { successes, trials: ones, tokens: size });
+    expect(result).toHaveProperty("separated.coefficients", [1]);
+    const both = outcome((i) => (columns.a.codes[i] === 1 ? 1 : x[i]! > 0 ? 1 : 0));
+    const twice = logisticOrSeparated(design, { successes: both, trials: ones, tokens: size });
+    expect(twice).toHaveProperty("separated.coefficients", expect.arrayContaining([1, 3]));
   });
 
   test("finds nothing where one exception remains", () => {
