@@ -1,3 +1,4 @@
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { ChoiceOption } from "./choices.ts";
 import type { Corpus, CorpusSet } from "./corpus.ts";
 
@@ -6,7 +7,7 @@ export const bySet = "set";
 
 /** The option to compare by set, where there are several. */
 export function setComparison({ sets }: Corpus): ChoiceOption[] {
-  return sets.length > 1 ? [{ value: bySet, label: "dataset and labels" }] : [];
+  return sets.length > 1 ? [{ value: bySet, label: interfaceText().figures.setComparison }] : [];
 }
 
 /**

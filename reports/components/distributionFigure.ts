@@ -1,6 +1,6 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
 import { durationsSentence } from "../../src/findings/sentences/ratios.ts";
-import { figureWords, floorRemark } from "../../src/messages/pages.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
@@ -17,17 +17,18 @@ import { soundOrder } from "./ratioColumns.ts";
 const mostSounds = 8;
 
 function distributionTable(id: string, contrast: Contrast, found: readonly Distribution[]): HTMLElement {
+  const { sides, columns } = interfaceText().spread;
   const counts = found.flatMap(({ name, side, histogram }) =>
-    Array.from(histogram, (tokens, ms) => ({ name, side: figureWords.sides[contrast][side], ms, tokens })),
+    Array.from(histogram, (tokens, ms) => ({ name, side: sides[contrast][side], ms, tokens })),
   );
   return numbersTable(
     id,
     counts.filter(({ tokens }) => tokens > 0),
     [
-      { name: "sound", value: (count) => count.name },
-      { name: "side", value: (count) => count.side },
-      { name: "duration (ms)", value: (count) => count.ms },
-      { name: "tokens", value: (count) => count.tokens },
+      { name: columns.sound, value: (count) => count.name },
+      { name: columns.side, value: (count) => count.side },
+      { name: columns.duration, value: (count) => count.ms },
+      { name: columns.tokens, value: (count) => count.tokens },
     ],
   );
 }
@@ -36,20 +37,21 @@ function distributionTable(id: string, contrast: Contrast, found: readonly Distr
 export function distributionFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
   const id = `${contrast}-durations`;
   return live(choices, (widthPx) => {
+    const words = interfaceText().spread;
     const { labels } = chosenSet(corpus, choices.get("set"));
     const options = lengthOptions(corpus, choices, contrast);
     const found = distributionsOf(corpus.cells, options, soundOrder, mostSounds);
     const overall = lengthRatios(corpus, options, []).rows[0];
-    const asked = figureWords.spread;
+    const asked = words.question;
     if (found.length === 0 || overall === undefined) {
-      const finding = figureWords.noSpread;
+      const finding = words.none;
       return figure({ id, question: asked, finding, picture: null, numbers: null });
     }
     const finding = durationsSentence(overall);
-    const floor = labels.timeFloorMs === null ? [] : [floorRemark(labels.timeFloorMs)];
+    const floor = labels.timeFloorMs === null ? [] : [words.floor(labels.timeFloorMs)];
     const picture = distributionPlot(found, {
       widthPx,
-      sides: figureWords.sides[contrast],
+      sides: words.sides[contrast],
       floorMs: labels.timeFloorMs,
       alternative: finding,
     });
@@ -58,7 +60,7 @@ export function distributionFigure(corpus: Corpus, choices: Choices, contrast: C
       question: asked,
       finding,
       picture,
-      remarks: [figureWords.spreadRemark, ...floor],
+      remarks: [words.remark, ...floor],
       numbers: distributionTable(id, contrast, found),
     });
   });

@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { asImage } from "./asImage.ts";
 
 /** Tokens by whole ms, for one sound and one side of the contrast. */
@@ -83,7 +84,7 @@ export function distributionPlot(
     style: { fontSize: "14px", background: "none", overflow: "visible" },
     x: {
       domain: [0, limitMs],
-      label: "duration (ms)",
+      label: interfaceText().spread.axis,
       labelAnchor: "center",
       labelArrow: "none",
       ticks: widthPx < 520 ? 4 : 8,

@@ -1,6 +1,7 @@
 import { formatAmount, formatCount, percentRange } from "../../src/findings/format.ts";
 import type { EnvironmentRate } from "../../src/findings/sentences/environments.ts";
 import { ipaOf, kanaOf } from "../../src/findings/soundNames.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { element } from "./element.ts";
 
 export type GridCell = EnvironmentRate;
@@ -25,8 +26,13 @@ export function gridNumber({ row }: GridCell): string {
     : Math.round(100 * row.estimate).toString();
 }
 
+/** A sound as it heads a row or a column. */
+export function soundHead(phone: string): string {
+  return phone === "voiced" ? interfaceText().grid.voiced : ipaOf(phone);
+}
+
 function heading(phone: string): HTMLElement {
-  if (phone === "voiced" || phone === "pause") return element("span", { class: "word" }, phone);
+  if (phone === "voiced" || phone === "pause") return element("span", { class: "word" }, soundHead(phone));
   const ipa = element("span", { class: "ipa" }, ipaOf(phone));
   const kana = kanaOf(phone);
   return element("span", {}, ipa, kana !== "" && phone !== "cl" && element("small", { lang: "ja" }, kana));
@@ -37,23 +43,24 @@ function spoken(text: string): HTMLElement {
 }
 
 function where({ before, after }: GridCell): string {
-  return `${ipaOf(before)} before, ${after === "voiced" ? "a voiced sound" : ipaOf(after)} after: `;
+  const words = interfaceText().grid;
+  return words.where(ipaOf(before), after === "voiced" ? words.aVoicedSound : ipaOf(after));
 }
 
 /** The two numbers of a cell, with the words around them that a screen reader needs. */
 function cellText(cell: GridCell): HTMLElement[] {
+  const words = interfaceText().grid;
   const { row } = cell;
   const share = element("span", { class: "share" });
   const tokens = element("span", { class: "count" }, formatCount(row.tokens));
   share.append(gridNumber(cell));
   if (row.estimate === null) {
-    return [spoken(where(cell)), share, spoken(" predicted by rule, of "), tokens, spoken(" vowels")];
+    return [spoken(where(cell)), share, spoken(words.byRule), tokens, spoken(words.vowels)];
   }
   const interval = percentRange(row.low ?? 0, row.high ?? 1);
-  const rest = ` ${row.tokens === 1 ? "vowel" : "vowels"}, ${formatAmount(row.speakers, "speaker")}`;
-  if (row.tokens < thinCell)
-    return [spoken(where(cell)), share, spoken(` devoiced, interval ${interval}, `), tokens, spoken(rest)];
-  return [spoken(where(cell)), share, spoken(` % devoiced, interval ${interval}, `), tokens, spoken(rest)];
+  const rest = words.rest(row.tokens === 1, formatAmount(row.speakers, "speaker"));
+  const said = words.devoiced(interval, row.tokens < thinCell);
+  return [spoken(where(cell)), share, spoken(said), tokens, spoken(rest)];
 }
 
 /** The swatch's side grows with certainty: a rate that could be anything between none and all leaves next to nothing. */
@@ -65,6 +72,7 @@ function swatch({ row }: GridCell): HTMLElement {
 }
 
 function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
+  const words = interfaceText().grid;
   const { before, after } = cell;
   const { low, high } = cell.row;
   const chosen = options.chosen.before === before && options.chosen.after === after;
@@ -75,7 +83,7 @@ function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
       class: cell.row.estimate !== null && cell.row.tokens < thinCell ? "thin" : "",
       "aria-pressed": chosen ? "true" : "false",
       "data-key": `cell-${before}-${after}`,
-      title: low === null || high === null ? "predicted by rule" : `interval ${percentRange(low, high)}`,
+      title: low === null || high === null ? words.predicted : words.interval(percentRange(low, high)),
       click: () => options.onChoose(before, after),
     },
     swatch(cell),
@@ -98,7 +106,7 @@ export function environmentGrid(options: EnvironmentGridOptions): HTMLElement {
     });
     return element("tr", {}, element("th", { scope: "row" }, heading(before)), ...cells);
   });
-  const corner = element("td", { class: "corner" }, element("span", {}, "before ↓ after →"));
+  const corner = element("td", { class: "corner" }, element("span", {}, interfaceText().grid.corner));
   return element(
     "div",
     { class: "scroll grid", role: "region", "aria-label": options.label, tabindex: 0 },
@@ -114,12 +122,9 @@ export function environmentGrid(options: EnvironmentGridOptions): HTMLElement {
 /** What colour and size of the swatches mean. */
 export function gridLegend(byRule: boolean): HTMLElement {
   if (byRule) {
-    return element(
-      "p",
-      { class: "legend" },
-      "Hatched: predicted by rule. Large number: vowels the rule marks; small: vowels in all. No rate is shown.",
-    );
+    return element("p", { class: "legend" }, interfaceText().grid.legendByRule);
   }
+  const { legend } = interfaceText().grid;
   const step = (share: number) =>
     element("span", { class: "swatch", style: `--share:${share}%;--certainty:0.85` });
   const size = (certainty: number) =>
@@ -127,15 +132,11 @@ export function gridLegend(byRule: boolean): HTMLElement {
   return element(
     "p",
     { class: "legend" },
-    element("span", {}, "Colour: devoiced in 0 % "),
+    element("span", {}, legend.from),
     ...[0, 25, 50, 75, 100].map(step),
-    element("span", {}, " 100 %."),
-    element("span", { class: "gap" }, "Size: interval wide "),
+    element("span", {}, legend.to),
+    element("span", { class: "gap" }, legend.wide),
     ...[0.2, 0.5, 0.9].map(size),
-    element(
-      "span",
-      {},
-      ` narrow. Large number: per cent; small: vowels. Pale: fewer than ${thinCell} vowels, devoiced of all.`,
-    ),
+    element("span", {}, legend.narrow(thinCell)),
   );
 }

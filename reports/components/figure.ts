@@ -1,5 +1,6 @@
 import type { Basis } from "../../src/findings/sentences/basis.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
+import { retold } from "../../src/interface/retold.ts";
 import { element } from "./element.ts";
 import { citation } from "./keep/citation.ts";
 import { numbersIn } from "./keep/keptNumbers.ts";
@@ -29,6 +30,24 @@ export interface FigureParts {
   readonly drawing?: () => Element;
 }
 
+/** The frame's texts in the language of the page, where results hold them in English. */
+function told(parts: FigureParts): FigureParts {
+  const { basis, remarks } = parts;
+  return {
+    ...{ ...parts, finding: retold(parts.finding) },
+    ...(basis === undefined
+      ? {}
+      : {
+          basis: {
+            counts: retold(basis.counts),
+            method: basis.method === null ? null : retold(basis.method),
+            warnings: basis.warnings.map(retold),
+          },
+        }),
+    ...(remarks === undefined ? {} : { remarks: remarks.map(retold) }),
+  };
+}
+
 function basisList({ counts, warnings }: Basis, remarks: readonly string[]): HTMLElement | null {
   const lines = [counts, ...warnings, ...remarks].filter((line) => line !== "");
   return lines.length === 0
@@ -52,7 +71,8 @@ const none: Basis = { counts: "", method: null, warnings: [] };
  * A picture with its finding above, how it was reached below, its numbers folded away, and the means to keep and cite
  * it as it is shown.
  */
-export function figure(parts: FigureParts): HTMLElement {
+export function figure(given: FigureParts): HTMLElement {
+  const parts = told(given);
   const { id, finding, question, picture, basis = none, remarks = [], numbers, note = null } = parts;
   const status = element("p", { class: "kept", role: "status" });
   const say = (text: string) => status.replaceChildren(text);

@@ -1,7 +1,6 @@
 import { formatCount } from "../../src/findings/format.ts";
-import { ipaOf } from "../../src/findings/soundNames.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
-import { type GridCell, gridNumber, thinCell } from "./environmentGrid.ts";
+import { type GridCell, gridNumber, soundHead, thinCell } from "./environmentGrid.ts";
 
 const cellPx = 46;
 const leftPx = 92;
@@ -13,8 +12,6 @@ function svg(tag: string, attributes: Readonly<Record<string, string | number>>,
   made.textContent = text;
   return made;
 }
-
-const nameOf = (phone: string) => (phone === "voiced" || phone === "pause" ? phone : ipaOf(phone));
 
 function swatch(cell: GridCell, x: number, y: number): SVGElement[] {
   const { row } = cell;
@@ -62,19 +59,19 @@ export function gridDrawing(
   const key = interfaceText().figure.gridKey;
   return [
     svg("text", { x: 0, y: height - 4, style: "fill: var(--soft); font-size: 11px" }, key),
-    svg("text", { x: 0, y: 20, style: "fill: var(--soft); font-size: 10px" }, "before ↓ after →"),
+    svg("text", { x: 0, y: 20, style: "fill: var(--soft); font-size: 10px" }, interfaceText().grid.corner),
     ...after.map((phone, i) =>
       svg(
         "text",
         { x: leftPx + (i + 0.5) * cellPx, y: 24, "text-anchor": "middle", style: names },
-        nameOf(phone),
+        soundHead(phone),
       ),
     ),
     ...before.map((phone, i) =>
       svg(
         "text",
         { x: leftPx - 14, y: topPx + i * rowPx + 20, "text-anchor": "end", style: names },
-        nameOf(phone),
+        soundHead(phone),
       ),
     ),
     ...cells.flatMap((cell) => {

@@ -1,6 +1,6 @@
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { environmentsSentence } from "../../src/findings/sentences/environments.ts";
-import { figureWords } from "../../src/messages/pages.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
@@ -34,6 +34,7 @@ function gridCells(corpus: Corpus, choices: Choices): GridCell[] {
 /** Rates by the sounds before and after; choosing a cell narrows the other pictures to it. */
 export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, () => {
+    const words = interfaceText().grid;
     const cells = gridCells(corpus, choices);
     const order = ["cl", ...phones.filter((phone) => phone !== "cl" && phone !== "pause"), "pause", "voiced"];
     const present = (side: "before" | "after") => {
@@ -49,19 +50,17 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       after: present("after"),
       chosen: { before: choices.get("before"), after: choices.get("after") },
       onChoose: (before, after) => choices.set({ before, after }),
-      label: "Devoicing by the sounds before and after",
+      label: words.label,
     });
     return figure({
       id: "devoicing-environments",
-      question: "Between which sounds is the vowel devoiced?",
+      question: words.question,
       finding,
       picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
       drawing: () => gridDrawing(cells, present("before"), present("after")),
-      remarks: cells.length === 0 ? [] : [figureWords.gridRemark],
+      remarks: cells.length === 0 ? [] : [words.remark],
       numbers:
-        cells.length === 0
-          ? null
-          : numbersTable("devoicing-environments", named, rateColumns("before – after")),
+        cells.length === 0 ? null : numbersTable("devoicing-environments", named, rateColumns(words.column)),
     });
   });
 }

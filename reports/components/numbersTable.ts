@@ -8,13 +8,19 @@ export interface NumbersColumn<T> {
   readonly value: (row: T) => string | number | null;
   /** As shown; default: the value itself. */
   readonly show?: (row: T) => string;
+  /** Language of the texts, where it is not that of the page. */
+  readonly lang?: string;
 }
 
-function cell<T>(row: T, { value, show }: NumbersColumn<T>, first: boolean): HTMLElement {
+function cell<T>(row: T, { value, show, lang = "" }: NumbersColumn<T>, first: boolean): HTMLElement {
   const raw = value(row);
   const text = show?.(row) ?? (raw === null ? "–" : String(raw));
   if (first) return element("th", { scope: "row" }, text);
-  return element("td", { class: typeof raw === "number" || raw === null ? "number" : null }, text);
+  return element(
+    "td",
+    { class: typeof raw === "number" || raw === null ? "number" : null, lang: lang === "" ? null : lang },
+    text,
+  );
 }
 
 function grid<T>(rows: readonly T[], columns: readonly NumbersColumn<T>[]): HTMLElement {

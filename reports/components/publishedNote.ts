@@ -1,4 +1,5 @@
 import { interfaceText } from "../../src/interface/interfaceText.ts";
+import { retold } from "../../src/interface/retold.ts";
 import { element } from "./element.ts";
 
 interface Work {
@@ -18,7 +19,8 @@ export function publishedNote(works: readonly Work[]): HTMLElement | null {
     return element(
       "li",
       {},
-      `${language}, ${speakers}: ${citation}. `,
+      `${retold(language)}, ${retold(speakers)}: `,
+      element("span", { lang: "en" }, `${citation}. `),
       url !== null && element("a", { href: url, rel: "external" }, words.address),
       ` (${seen})`,
     );

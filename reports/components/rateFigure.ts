@@ -30,7 +30,7 @@ import { valueName } from "./valueName.ts";
 function subjectOf(choices: Choices): Subject {
   const vowels = choices.several("vowel").map((vowel) => soundName(vowel));
   const plural = vowels.length > 1;
-  return { words: `the vowel${plural ? "s" : ""} ${joinWords(vowels)}`, plural };
+  return { words: interfaceText().sentences.rates.subject(joinWords(vowels), plural), plural };
 }
 
 const percentRow = ({ name, row }: NamedRate) => ({
@@ -40,7 +40,7 @@ const percentRow = ({ name, row }: NamedRate) => ({
   high: row.high === null ? null : 100 * row.high,
   remark:
     row.estimate === null
-      ? `rule: ${formatCount(row.devoiced)} of ${formatCount(row.tokens)}`
+      ? interfaceText().sentences.rates.rule(formatCount(row.devoiced), formatCount(row.tokens))
       : formatAmount(row.tokens, "vowel"),
   second:
     row.corrected === null
@@ -81,10 +81,10 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
     return figure({
       id: "devoicing-rates",
       ...(by === bySet ? { sets: corpus.sets.map(({ key }) => key) } : {}),
-      question: `How often is the vowel devoiced, by ${label}?`,
+      question: interfaceText().sentences.rates.question(label),
       finding: rows.length === 0 ? (notes[0] ?? finding) : finding,
       picture: shown
-        ? intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding })
+        ? intervalPlot(rows.map(percentRow), { ...percentAxis(), widthPx, alternative: finding })
         : null,
       basis: rateBasis(rows),
       remarks: [

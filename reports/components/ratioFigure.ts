@@ -1,8 +1,6 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
-import { formatCount } from "../../src/findings/format.ts";
 import { compareRatios, isFirm, type NamedRatio, ratioBasis } from "../../src/findings/sentences/ratios.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
-import { figureWords } from "../../src/messages/pages.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
 import { bySet, ofEachSet, setComparison } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
@@ -27,13 +25,13 @@ function domainOf(values: readonly (number | null)[], band: ReferenceBand | unde
 
 function ratioRow({ name, row }: NamedRatio) {
   const { estimate, low, high } = row;
-  const remark = `${formatCount(row.long.tokens)} : ${formatCount(row.short.tokens)} tokens`;
+  const remark = interfaceText().length.tokens(row.long.tokens, row.short.tokens);
   return { name, estimate, low, high, remark, atLeast: row.bound !== null, thin: !isFirm(row) };
 }
 
 /** Ratios side by side, with the published values behind: by what the reader compares. */
 export function ratioFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
-  const question = () => figureWords.ratioQuestion[contrast];
+  const question = () => interfaceText().sentences.ratios.question[contrast];
   return ratiosBy(corpus, choices, contrast, { id: `${contrast}-ratios`, question, by: null });
 }
 
@@ -74,7 +72,7 @@ function ratiosBy(
         by === "phone" ? soundOrder.indexOf(a.row.by.phone!) - soundOrder.indexOf(b.row.by.phone!) : 0,
       );
     if (named.length === 0) {
-      const reason = rows[0]?.warnings[0] ?? notes[0] ?? figureWords.nothing;
+      const reason = rows[0]?.warnings[0] ?? notes[0] ?? interfaceText().sentences.nothing;
       return figure({
         id,
         question,
@@ -91,7 +89,7 @@ function ratiosBy(
       band,
     );
     const picture = intervalPlot(named.map(ratioRow), {
-      ...ratioAxis,
+      ...ratioAxis(),
       widthPx,
       domain,
       alternative: finding,

@@ -1,3 +1,5 @@
+import type { Verdict } from "../../src/findings/rules/verdict.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { choiceForm } from "./choiceForm.ts";
 import { type ChoiceOption, Choices } from "./choices.ts";
 import { any, one } from "./chosenSet.ts";
@@ -17,20 +19,24 @@ function options(values: readonly string[], label: (value: string) => string): C
  * is whole without it: what is not chosen is hidden. Empty where the page holds no verdict.
  */
 export function ruleFilter(): HTMLElement {
+  const {
+    rules: words,
+    verdicts: { names: verdictNames },
+  } = interfaceText();
   const rules = [...document.querySelectorAll<HTMLElement>(".rule")];
   const answers = rules.flatMap((rule) => [...rule.querySelectorAll<HTMLElement>(".answer")]);
   if (answers.length === 0) return element("div", { hidden: true });
   const judged = [...document.querySelectorAll<HTMLElement>(".rules > .rule")];
   const verdicts = options(
     answers.flatMap((answer) => setsOf(answer).map(() => answer.dataset.verdict!)),
-    (verdict) => verdict.replaceAll("-", " "),
+    (verdict) => verdictNames[verdict.replaceAll("-", " ") as Verdict],
   );
   const { names = "{}" } = document.querySelector<HTMLElement>(".rules")!.dataset;
   const nameOf: Readonly<Record<string, string>> = JSON.parse(names);
   const sets = options(answers.flatMap(setsOf), (key) => nameOf[key] ?? key);
   const choices = new Choices(() => [
-    one("verdict", "Verdict", verdicts, any.value),
-    ...(sets.length > 2 ? [one("set", "Dataset and labels", sets, any.value)] : []),
+    one("verdict", words.verdict, verdicts, any.value),
+    ...(sets.length > 2 ? [one("set", interfaceText().controls.set, sets, any.value)] : []),
   ]);
   const status = element("p", { class: "filter-status", role: "status" });
   const apply = () => {
@@ -47,7 +53,7 @@ export function ruleFilter(): HTMLElement {
     }
     inOrder(judged);
     const shown = rules.filter((rule) => !rule.hidden).length;
-    status.textContent = choices.isInitial ? "" : `${shown} of ${rules.length} rules are shown.`;
+    status.textContent = choices.isInitial ? "" : words.shown(shown, rules.length);
   };
   choices.onChange(apply);
   apply();
@@ -60,7 +66,7 @@ export function ruleFilter(): HTMLElement {
   for (const link of document.querySelectorAll(".verdict-key .tally")) link.addEventListener("click", tally);
   openNamed();
   addEventListener("hashchange", openNamed);
-  return element("div", {}, choiceForm(choices, "Which rules to show"), status);
+  return element("div", {}, choiceForm(choices, words.filter), status);
 }
 
 const isHidden = (element: HTMLElement) => element.hidden;

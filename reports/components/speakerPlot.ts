@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { asImage } from "./asImage.ts";
 
 export interface SpeakerDot {
@@ -45,7 +46,8 @@ export function speakerPlot(
           fill: "var(--second)",
           fillOpacity: 0.75,
           stroke: "var(--sheet)",
-          title: (dot: SpeakerDot) => `${dot.speaker}: ${format(dot.value)}, ${dot.tokens} tokens`,
+          title: (dot: SpeakerDot) =>
+            `${dot.speaker}: ${format(dot.value)}, ${interfaceText().figures.tokens(dot.tokens)}`,
         }),
       ),
     ],

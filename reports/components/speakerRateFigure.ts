@@ -1,6 +1,6 @@
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { speakerRatesSentence } from "../../src/findings/sentences/rates.ts";
-import { figureWords } from "../../src/messages/pages.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
@@ -13,20 +13,21 @@ import { speakerPlot } from "./speakerPlot.ts";
 
 /** Why there is no picture of the speakers. */
 function reason(corpus: Corpus, choices: Choices, speakers: number): string {
-  if (chosenSet(corpus, choices.get("set")).labels.devoicingBasis === "predicted")
-    return figureWords.ruleSpeakers;
-  return speakers === 1 ? figureWords.oneSpeaker : figureWords.noMarks;
+  const words = interfaceText().figures;
+  if (chosenSet(corpus, choices.get("set")).labels.devoicingBasis === "predicted") return words.ruleSpeakers;
+  return speakers === 1 ? words.oneSpeaker : words.noMarks;
 }
 
 /** Every speaker's rate in the chosen cut. */
 export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, (widthPx) => {
+    const words = interfaceText().figures;
     const filter = devoicingFilter(corpus, choices);
     const { rows } = devoicingRates(corpus.cells, { filter, by: ["speaker"], level: corpus.level });
     const [overall] = devoicingRates(corpus.cells, { filter, level: corpus.level }).rows;
     const named = rows.map((row) => ({ name: String(row.by.speaker), row }));
     const measured = named.filter(({ row }) => row.estimate !== null);
-    const question = figureWords.speakersDiffer;
+    const question = words.speakersDiffer;
     const id = "devoicing-speakers";
     if (overall === undefined || measured.length < 2) {
       const finding = reason(corpus, choices, rows.length);
@@ -47,9 +48,9 @@ export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement
       id,
       question,
       finding,
-      picture: speakerPlot(dots, { ...percentAxis, widthPx, overall: band, alternative: finding }),
-      remarks: [figureWords.rateDots],
-      numbers: numbersTable(id, named, rateColumns("speaker")),
+      picture: speakerPlot(dots, { ...percentAxis(), widthPx, overall: band, alternative: finding }),
+      remarks: [words.rateDots],
+      numbers: numbersTable(id, named, rateColumns(words.speaker)),
     });
   });
 }

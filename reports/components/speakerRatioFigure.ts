@@ -1,6 +1,6 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
 import { speakerRatiosSentence } from "../../src/findings/sentences/ratios.ts";
-import { figureWords } from "../../src/messages/pages.ts";
+import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
 import { figure } from "./figure.ts";
@@ -19,15 +19,16 @@ function closeDomain(values: readonly number[]): [number, number] {
 export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: Contrast): HTMLElement {
   const id = `${contrast}-speakers`;
   return live(choices, (widthPx) => {
+    const words = interfaceText().figures;
     const options = lengthOptions(corpus, choices, contrast);
     const overall = lengthRatios(corpus, options, []).rows[0];
     const { rows } = lengthRatios(corpus, options, ["speaker"]);
     const named = rows
       .filter((row) => row.estimate !== null)
       .map((row) => ({ name: String(row.by.speaker), row }));
-    const asked = figureWords.speakersDiffer;
+    const asked = words.speakersDiffer;
     if (overall?.estimate == null || named.length < 2) {
-      const finding = figureWords.noTwoSpeakers;
+      const finding = words.noTwoSpeakers;
       return figure({ id, question: asked, finding, picture: null, numbers: null });
     }
     const ratios = named.map(({ row }) => row.estimate!).sort((a, b) => a - b);
@@ -43,9 +44,9 @@ export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: C
       id,
       question: asked,
       finding,
-      picture: speakerPlot(dots, { ...ratioAxis, widthPx, domain, overall: band, alternative: finding }),
-      remarks: [figureWords.ratioDots],
-      numbers: numbersTable(id, named, ratioColumns("speaker")),
+      picture: speakerPlot(dots, { ...ratioAxis(), widthPx, domain, overall: band, alternative: finding }),
+      remarks: [words.ratioDots],
+      numbers: numbersTable(id, named, ratioColumns(words.speaker)),
     });
   });
 }

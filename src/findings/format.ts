@@ -1,15 +1,18 @@
+import { interfaceText } from "../interface/interfaceText.ts";
+
 /** A number and its unit stay on one line. */
 const space = "\u00a0";
 const counts = new Intl.NumberFormat("en");
+const words = () => interfaceText().format;
 
 /** `1,234`. */
 export function formatCount(count: number): string {
   return counts.format(count);
 }
 
-/** `1,234 vowels`, `1 vowel`. */
+/** `1,234 vowels`, `1 vowel`, in the language of the page; the English noun names what is counted. */
 export function formatAmount(count: number, one: string, several = `${one}s`): string {
-  return `${formatCount(count)} ${count === 1 ? one : several}`;
+  return words().amount(formatCount(count), one, several, count === 1);
 }
 
 /** A share from 0 to 1 as per cent with one decimal place: `87.3 %`. */
@@ -19,20 +22,21 @@ export function formatPercent(share: number): string {
 
 /** A share in running text: whole per cent, but never rounded to none or all. */
 export function roundPercent(share: number): string {
-  if (share > 0 && share < 0.005) return `less than 0.5${space}%`;
-  if (share < 1 && share > 0.995) return `more than 99.5${space}%`;
+  if (share > 0 && share < 0.005) return words().lessThan(`0.5${space}%`);
+  if (share < 1 && share > 0.995) return words().moreThan(`99.5${space}%`);
   return `${Math.round(100 * share)}${space}%`;
 }
 
 /** Two shares as bounds in running text: `77 to 86 %`, `less than 0.5 % to 4 %`. */
 export function percentRange(low: number, high: number): string {
   const [from, to] = [roundPercent(low), roundPercent(high)];
-  return /^\d+\s%$/.test(from) && /^\d+\s%$/.test(to) ? `${from.slice(0, -2)} to ${to}` : `${from} to ${to}`;
+  const plain = /^\d+\s%$/.test(from) && /^\d+\s%$/.test(to);
+  return words().range(plain ? from.slice(0, -2) : from, to);
 }
 
 /** `95 % interval`. */
 export function intervalName(level: number): string {
-  return `${Math.round(100 * level)}${space}% interval`;
+  return words().interval(`${Math.round(100 * level)}${space}%`);
 }
 
 /** `2.40`. */
@@ -46,9 +50,8 @@ export function formatMs(ms: number): string {
 }
 
 /** Names joined as in a sentence: `a`, `a and b`, `a, b and c`. */
-export function joinWords(words: readonly string[], last = "and"): string {
-  if (words.length < 2) return words.join("");
-  return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
+export function joinWords(names: readonly string[], last: "and" | "or" | "against" = "and"): string {
+  return words().list(names, last);
 }
 
 /** The text with its first letter in upper case, as a sentence begins. */

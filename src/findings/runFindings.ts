@@ -2,6 +2,7 @@ import type { DatasetCard } from "../datasets/types.ts";
 import type { RateRow } from "../estimates/rates.ts";
 import type { RatioRow } from "../estimates/ratios.ts";
 import type { Estimates } from "../estimates/runEstimates.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
 import { answerRates, answerRatios } from "./sentences/answers.ts";
 import { countedApart, mainBasis } from "./sentences/mainBasis.ts";
 import { isFirm } from "./sentences/ratios.ts";
@@ -32,40 +33,6 @@ export interface Finding {
   readonly scale: "share" | "ratio";
   readonly answers: readonly FindingAnswer[];
 }
-
-interface Asked {
-  readonly question: string;
-  /** The surroundings, as they stand at the start of a sentence. */
-  readonly where: string;
-}
-
-const rateQuestions: Readonly<Record<string, Asked>> = {
-  "high-between-voiceless": {
-    question: "Are i and u whispered between voiceless consonants?",
-    where: "Between voiceless consonants",
-  },
-  "high-before-pause": {
-    question: "And before a pause, as in です?",
-    where: "Between a voiceless consonant and a pause",
-  },
-  "high-before-voiced": {
-    question: "And before a voiced sound?",
-    where: "Before a voiced sound",
-  },
-  "non-high-between-voiceless": {
-    question: "Do a, e and o do the same?",
-    where: "Between voiceless consonants",
-  },
-};
-
-const ratioQuestions: Readonly<Record<string, Omit<Asked, "where">>> = {
-  "vowel-length": {
-    question: "Does a long vowel last twice as long?",
-  },
-  gemination: {
-    question: "Does a doubled consonant take an extra beat?",
-  },
-};
 
 function bySet<Row extends { readonly dataset: string; readonly labelSet: string }>(
   rows: readonly Row[],
@@ -99,9 +66,12 @@ function mostFrequent(rows: readonly RatioRow[]): RatioRow[] {
  * The questions a teacher asks first, each answered once for every way of labelling that can answer it.
  * A question nothing can answer is left out.
  */
-export function runFindings(estimates: Estimates, cards: readonly DatasetCard[]): Finding[] {
+export function runFindings(
+  estimates: Pick<Estimates, "rates" | "ratios">,
+  cards: readonly DatasetCard[],
+): Finding[] {
   const rates = estimates.rates.flatMap(({ id, rows }): Finding[] => {
-    const asked = rateQuestions[id];
+    const asked = interfaceText().start.questions[id];
     if (asked === undefined) return [];
     const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => {
       const { main, others } = mainBasis(rows);
@@ -115,7 +85,7 @@ export function runFindings(estimates: Estimates, cards: readonly DatasetCard[])
     return [{ id, question: asked.question, scale: "share", answers }];
   });
   const ratios = estimates.ratios.flatMap(({ id, rows }): Finding[] => {
-    const asked = ratioQuestions[id];
+    const asked = interfaceText().start.questions[id];
     if (asked === undefined) return [];
     const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => ({
       dataset,

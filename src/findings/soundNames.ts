@@ -1,3 +1,4 @@
+import { interfaceText } from "../interface/interfaceText.ts";
 import { toIpa } from "../phonology/ipa.ts";
 import { isPhone } from "../phonology/phones.ts";
 
@@ -44,7 +45,7 @@ const kana: Readonly<Record<string, string>> = {
 
 /** IPA of a phone; a pause and ッ by their names. */
 export function ipaOf(phone: string): string {
-  if (phone === "pause") return "pause";
+  if (phone === "pause") return interfaceText().format.pause;
   if (phone === "cl") return "ッ";
   return isPhone(phone) ? toIpa(phone) : phone;
 }
@@ -67,8 +68,8 @@ export function soundName(phone: string): string {
 
 /** As it stands in a list of sounds to choose from: `sh · ɕ · シ`. */
 export function soundOption(phone: string): string {
-  if (phone === "pause") return "pause";
-  if (phone === "cl") return "ッ (first part of a doubled consonant)";
+  if (phone === "pause") return interfaceText().format.pause;
+  if (phone === "cl") return interfaceText().format.firstOfDoubled;
   const ipa = ipaOf(phone);
   return [phone, looksLike(ipa, phone) ? "" : ipa, kanaOf(phone)].filter(Boolean).join(" · ");
 }

@@ -20,6 +20,34 @@ const lengths = {
   "vowel-length": { long: "長母音", short: "短母音" },
   gemination: { long: "促音", short: "単独の子音" },
 };
+/** What is measured of one sound, by its column. */
+const measures: Readonly<Record<string, string>> = {
+  startMs: "始まり。発話の録音、またはその部分の始まりから",
+  endMs: "終わり。発話の録音、またはその部分の始まりから",
+  durationMs: "長さ。促音では閉鎖と開放の合計",
+  durationErrorMs: "長さの不確かさ (標準偏差)",
+  confidence: "両方の境界が真の位置から 20 ms 以内にある、おおよその確率 (0〜1)",
+  closureMs: "促音の前半の長さ",
+  speechRateMoraePerSec: "ポーズ間の区間の1秒あたりのモーラ数",
+  devoicedProbability: "母音が無声化している確率 (0〜1)",
+  voicingLogOdds: "一つ目の判定: 20 ms で最も高い、声の対数オッズ (−8〜8)。負なら無声化を示す",
+  islandMs: "二つ目の判定: 途切れずに続く、母音のような声の最長の長さ。20未満なら無声化を示す",
+  voicedMs: "前の子音の開放から次の子音の始まりまでの声の長さ",
+  voicedShare: "区間のうち声のある割合 (0〜1)",
+  periodicity: "前の子音の開放から次の子音の始まりまでで最も高い周期性、20 ms の平均 (0〜1)",
+  lowBandDb: "そこでの 90〜600 Hz の最も高い強さ、録音の母音と比べて",
+  intensityDb: "平均の強さ、最大振幅の矩形波と比べて",
+  f0Hz: "声の高さ F0、有声のフレームの中央値",
+  f0SlopeSemitonesPerSec: "F0の傾き",
+  f1Hz: "第1フォルマント",
+  f2Hz: "第2フォルマント",
+  f3Hz: "第3フォルマント",
+  closurePartMs: "破裂音・破擦音の閉鎖の長さ",
+  releasePartMs: "破裂から終わりまでの長さ",
+  fricationMs: "摩擦の長さ",
+  fricationCentreHz: "摩擦のスペクトル重心",
+};
+
 const basis = { measured: "測定", annotated: "注釈", aligned: "整列", predicted: "予測" };
 
 /** The pages in Japanese. What is missing here is shown in English. */
@@ -717,7 +745,15 @@ export const japanese: Translation<typeof english> = {
   retell: (sentence) => retoldBy(retellings, sentence),
   dictionary: {
     title: "列の一覧",
-    lead: "結果のすべての列を、ファイルを書いたプログラムの定義どおりに示します (英語)。",
+    lead: "結果のすべての列を、ファイルを書いたプログラムの定義どおりに示します。列の説明は英語です。",
+    about: {
+      cells: "このページの計算のもと: 話者と環境が同じ音を、合計と個数にまとめたもの。",
+      tokens: "母音または子音1個につき1行。環境と、録音から分かること。",
+      intervals: "ラベルの付いた区間1個につき1行。ポーズを含む。",
+      utterances: "録音1件につき1行。テキストを含む。",
+    },
+    columns: ["列", "意味", "単位", "得られ方", "欠測の意味"],
+    never: "欠測なし",
   },
   method: {
     title: "数値はどのように得られたか",
@@ -1259,7 +1295,7 @@ export const japanese: Translation<typeof english> = {
     playsAll: "このコンピュータから配信しています。録音はデータセットのフォルダから再生し、外には出ません。",
     row: (sound, before, after, word, said, speaker) =>
       `${before} と ${after} の間の ${sound}${word === null ? "" : `、${word}`}: ${said}、${speaker}`,
-    edges: (of) => `境界: ${of}`,
+    edges: (of, synthetic) => (of === "annotated" && synthetic ? "境界は合成時に既知" : `境界: ${basis[of]}`),
     word_: (word) => `「${word}」`,
     strip: (kana, said) =>
       `${kana} の拍を時間に比例させ、スペクトログラム (0〜8 kHz) の上に示した図。この音は${said}。`,
@@ -1415,7 +1451,14 @@ export const japanese: Translation<typeof english> = {
       caution:
         "疑わしいものに付けた印は個々の母音を直しますが、標本ではないので、判定の誤りの割合は分かりません。それには無作為な標本に印を付けてください: `morascope sample`。",
     },
-    table: { measure: "測定", value: "値", meaning: "意味", column: "列", how: "方法" },
+    table: {
+      about: (column) => measures[column] ?? null,
+      measure: "測定",
+      value: "値",
+      meaning: "意味",
+      column: "列",
+      how: "方法",
+    },
     question: "この音の測定値",
     silentHere: "この音はここでは聞けません。",
   },

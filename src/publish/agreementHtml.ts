@@ -1,4 +1,6 @@
 import { formatAmount, formatCount, formatPercent } from "../findings/format.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
+import { retold } from "../interface/retold.ts";
 import {
   anchors,
   anchorsIntro,
@@ -7,11 +9,11 @@ import {
   sameTimes,
   syntheticReference,
 } from "../messages/agreement.ts";
-import { agreementWords } from "../messages/agreementPage.ts";
 import { type Html, html } from "./html.ts";
 import type { ShownAgreement } from "./readAgreement.ts";
 import type { Run } from "./readResults.ts";
 import { setName } from "./setName.ts";
+import { withCode } from "./withCode.ts";
 
 type Boundaries = Omit<ShownAgreement["boundaries"], "basis" | "byClass">;
 type Shares = ShownAgreement["devoicing"]["byPlace"]["expected"];
@@ -31,7 +33,7 @@ function table(
   head: readonly string[],
   rows: readonly Html[],
 ): Html {
-  return html`<h3 id="${id}">${title}</h3><p>${about}.</p><div class="scroll" role="region" aria-labelledby="${id}" tabindex="0"><table><thead><tr>${heads(head)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<h3 id="${id}">${title}</h3><p>${retold(`${about}.`)}</p><div class="scroll" role="region" aria-labelledby="${id}" tabindex="0"><table><thead><tr>${heads(head)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function boundaryRow([name, of]: readonly [string, Boundaries]): Html {
@@ -51,36 +53,39 @@ function boundariesHtml({ boundaries, reference }: ShownAgreement): Html {
   const classes = Object.entries(byClass).flatMap(([name, of]) =>
     of === undefined ? [] : [[name, of] as const],
   );
-  const rows = [["all", boundaries] as const, ...classes].map(boundaryRow);
-  const { boundaries: title, boundaryHead, boundaryRemark } = agreementWords;
+  const rows = [[interfaceText().agreement.all, boundaries] as const, ...classes].map(boundaryRow);
+  const { boundaries: title, boundaryHead, boundaryRemark } = interfaceText().agreement;
   const published = anchors.map(
-    ({ value, what, source }) => html`<li><strong>${value}</strong> ${what}. <small>${source}.</small></li>`,
+    ({ value, what, source }) =>
+      html`<li><strong>${value}</strong> ${retold(what)}. <small lang="en">${source}.</small></li>`,
   );
-  return html`${table("agreement-boundaries", title, boundariesAgainst(basis, reference.timesStated), boundaryHead, rows)}<p class="method-note">${boundaryRemark}</p><p>${anchorsIntro}</p><ul>${published}</ul>`;
+  return html`${table("agreement-boundaries", title, boundariesAgainst(basis, reference.timesStated), boundaryHead, rows)}<p class="method-note">${boundaryRemark}</p><p>${retold(anchorsIntro)}</p><ul>${published}</ul>`;
 }
 
 function marksHtml({ devoicing, reference }: ShownAgreement): Html {
-  const { marks: title, markHead, markRemark } = agreementWords;
-  if (devoicing.n === 0) return html`<h3>${title}</h3><p>${marksAgainst(null)}.</p>`;
+  const words = interfaceText().agreement;
+  const { marks: title, markHead, markRemark } = words;
+  if (devoicing.n === 0) return html`<h3>${title}</h3><p>${retold(`${marksAgainst(null)}.`)}</p>`;
   const { expected, elsewhere, aeo } = devoicing.byPlace;
   const rows = [
-    [agreementWords.high, devoicing],
-    [agreementWords.expected, expected],
-    [agreementWords.elsewhere, elsewhere],
-    [agreementWords.nonHigh, aeo],
+    [words.high, devoicing],
+    [words.expected, expected],
+    [words.elsewhere, elsewhere],
+    [words.nonHigh, aeo],
   ] as const;
   return html`${table("agreement-devoicing", title, marksAgainst(devoicing.basis, reference.marksStated), markHead, rows.map(markRow))}<p class="method-note">${markRemark}</p>`;
 }
 
 /** The last comparison of these results with labels of somebody else, published figures beside it; or that there is none. */
 export function agreementHtml(run: Run, report: ShownAgreement | null): Html {
-  if (report === null) return html`<p>${agreementWords.none}</p>`;
+  const words = interfaceText().agreement;
+  if (report === null) return html`<p>${withCode(words.none)}</p>`;
   const { reference, utterances, dataset, labelSet, resultsCreatedAt, boundaries } = report;
   const name = setName(run.datasets, dataset, labelSet);
   const cautions = [
-    resultsCreatedAt !== run.createdAt && agreementWords.stale,
+    resultsCreatedAt !== run.createdAt && words.stale,
     boundaries.n > 0 && boundaries.meanMs === 0 && sameTimes(),
     reference.synthetic && syntheticReference(reference.name),
   ].filter((caution) => caution !== false);
-  return html`<p>${name} against the labels “${reference.labelSet}” of ${reference.name}: ${formatAmount(utterances.compared, "recording")}.</p>${cautions.map((caution) => html`<p class="notice">${caution}</p>`)}${boundariesHtml(report)}${marksHtml(report)}`;
+  return html`<p>${words.against(name, reference.labelSet, reference.name, formatAmount(utterances.compared, "recording"))}</p>${cautions.map((caution) => html`<p class="notice">${withCode(retold(caution))}</p>`)}${boundariesHtml(report)}${marksHtml(report)}`;
 }

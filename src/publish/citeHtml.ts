@@ -1,4 +1,5 @@
 import { interfaceText } from "../interface/interfaceText.ts";
+import { retold } from "../interface/retold.ts";
 import { bibtex } from "./cite/bibtex.ts";
 import { datasetWords } from "./cite/citationText.ts";
 import {
@@ -41,7 +42,10 @@ function datasetText(dataset: SourceDataset): string {
 function datasetHtml(dataset: SourceDataset): Html {
   const words = interfaceText().cite;
   const { id, name, citation, notice } = dataset;
-  const remarks = [citation === null ? words.noCitation : null, notice].filter((remark) => remark !== null);
+  const remarks = [
+    citation === null ? words.noCitation : null,
+    notice === null ? null : retold(notice),
+  ].filter((remark) => remark !== null);
   return html`<section class="card" aria-labelledby="cite-${id}"><h3 id="cite-${id}">${name}</h3>${remarks.map((remark) => html`<p>${remark}</p>`)}${forms(datasetText(dataset), datasetItem(dataset))}</section>`;
 }
 

@@ -1,6 +1,7 @@
 import { interfaceText } from "../interface/interfaceText.ts";
 import { type Html, html } from "./html.ts";
 import type { Run } from "./readResults.ts";
+import { withCode } from "./withCode.ts";
 
 /** What readers corrected in these results, and what may not be read from it. */
 export function correctionsHtml({ corrections }: Pick<Run, "corrections">): Html {
@@ -8,9 +9,4 @@ export function correctionsHtml({ corrections }: Pick<Run, "corrections">): Html
   if (corrections == null) return html`<p>${withCode(words.none)}</p>`;
   const { marks, used, devoiced, voiced, cannotTell } = corrections;
   return html`<p>${words.used(marks, used, devoiced, voiced, cannotTell)}</p><p>${words.apart}</p><p>${withCode(words.noSample)}</p>`;
-}
-
-/** Text in backquotes as code. */
-function withCode(text: string): readonly (Html | string)[] {
-  return text.split("`").map((part, i) => (i % 2 === 0 ? part : html`<code>${part}</code>`));
 }

@@ -1,21 +1,22 @@
 import type { DatasetCard, LabelSetCard, Problem } from "../datasets/types.ts";
 import { interfaceText, pageAddress } from "../interface/interfaceText.ts";
+import { retold } from "../interface/retold.ts";
 import { type Html, html } from "./html.ts";
 import { problemsHtml } from "./problemsHtml.ts";
 import type { Run } from "./readResults.ts";
 
 const number = new Intl.NumberFormat("en");
 
-const basisWords = {
-  measured: "measured from the audio",
-  annotated: "marked by a person or by the maker of the speech",
-  aligned: "placed by an aligner",
-  predicted: "predicted from text by a rule, no evidence",
-} as const;
+const words = () => interfaceText().datasets;
 
 /** Only web addresses become links; anything else a card holds is shown as text. */
 function link(url: string | null, text: string): Html {
   return url !== null && /^https?:\/\//.test(url) ? html`<a href="${url}">${text}</a>` : html`${text}`;
+}
+
+/** What a card says in its own words, which are not translated. */
+function inEnglish(text: string | null): Html | null {
+  return text === null || text === "" ? null : html`<span lang="en">${text}</span>`;
 }
 
 function fact(name: string, value: Html | string | null): Html | null {
@@ -23,56 +24,56 @@ function fact(name: string, value: Html | string | null): Html | null {
 }
 
 function timing(set: LabelSetCard): string {
-  const parts: string[] = [basisWords[set.timeBasis]];
-  if (set.timeGridMs !== null) parts.push(`on a ${set.timeGridMs} ms grid`);
-  if (set.timeFloorMs !== null) parts.push(`nothing shorter than ${set.timeFloorMs} ms`);
-  return parts.join(", ");
+  const { basis, grid, floor, between } = words();
+  const parts: string[] = [basis[set.timeBasis]];
+  if (set.timeGridMs !== null) parts.push(grid(set.timeGridMs));
+  if (set.timeFloorMs !== null) parts.push(floor(set.timeFloorMs));
+  return parts.join(between);
 }
 
 function labelSetRow(set: LabelSetCard): Html {
-  const marks = set.devoicingBasis === null ? "none" : basisWords[set.devoicingBasis];
-  const length = set.lengthFrom === null ? "nothing tells long from short" : `the ${set.lengthFrom}`;
-  const accent = set.accentBasis === null ? "unknown" : basisWords[set.accentBasis];
-  return html`<tr><th scope="row"><code>${set.id}</code></th><td>${number.format(set.utterances)}</td><td>${timing(set)}</td><td>${marks}</td><td>${length}</td><td>${accent}</td><td>${set.note}</td></tr>`;
+  const { basis, none, noLength, lengthFrom, unknown } = words();
+  const marks = set.devoicingBasis === null ? none : basis[set.devoicingBasis];
+  const length = set.lengthFrom === null ? noLength : lengthFrom[set.lengthFrom];
+  const accent = set.accentBasis === null ? unknown : basis[set.accentBasis];
+  return html`<tr><th scope="row"><code>${set.id}</code></th><td>${number.format(set.utterances)}</td><td>${timing(set)}</td><td>${marks}</td><td>${length}</td><td>${accent}</td><td lang="en">${set.note}</td></tr>`;
 }
 
 function audio(card: DatasetCard): string {
   return card.audioHours === null
-    ? "none found"
-    : `${card.audioHours.toFixed(card.audioHours < 1 ? 2 : 1)} hours`;
+    ? words().noAudio
+    : words().hours(card.audioHours.toFixed(card.audioHours < 1 ? 2 : 1));
 }
 
-function publishing(card: DatasetCard): string {
+function publishing(card: DatasetCard): Html {
   const { kind, utterances, note } = card.redistribution;
-  const allowed = {
-    all: "Every recording may be published.",
-    excerpt: `At most ${utterances ?? 0} recordings may be published.`,
-    none: "No recording may be published.",
-  }[kind];
-  return `${allowed} ${note}`;
+  const { allowed } = words();
+  const said = kind === "excerpt" ? allowed.excerpt(utterances ?? 0) : allowed[kind];
+  return html`${said} ${inEnglish(note)}`;
 }
 
 /** What is known of a dataset; `linked`: with a way to its own page. */
 export function cardHtml(card: DatasetCard, linked = true): Html {
   const heading = `dataset-${card.id}`;
-  const facts = [
-    fact("Licence", link(card.licence.url, card.licence.name)),
-    fact("Credits", card.attribution.join("; ")),
-    fact("Citation", card.citation),
-    fact("Home page", card.homePage === null ? null : link(card.homePage, card.homePage)),
-    fact("Publishing recordings", publishing(card)),
-    fact("Speakers", number.format(card.speakers)),
-    fact("Utterances", number.format(card.utterances)),
-    fact("Audio", audio(card)),
+  const { facts, none, readings, version, labels, columns } = words();
+  const known = [
+    fact(facts.licence, html`<span lang="en">${link(card.licence.url, card.licence.name)}</span>`),
+    fact(facts.credits, inEnglish(card.attribution.join("; "))),
+    fact(facts.citation, inEnglish(card.citation)),
+    fact(facts.homePage, card.homePage === null ? null : link(card.homePage, card.homePage)),
+    fact(facts.publishing, publishing(card)),
+    fact(facts.speakers, number.format(card.speakers)),
+    fact(facts.utterances, number.format(card.utterances)),
+    fact(facts.audio, audio(card)),
     fact(
-      "Readings",
+      facts.readings,
       card.readings.source === null
-        ? "none"
-        : `${number.format(card.readings.utterances)} utterances, ${card.readings.source}`,
+        ? none
+        : html`${readings(card.readings.utterances)}, ${inEnglish(card.readings.source)}`,
     ),
-    fact("Read as", `${card.layout}: ${card.recognisedBy}`),
+    fact(facts.readAs, inEnglish(`${card.layout}: ${card.recognisedBy}`)),
   ];
-  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>version ${card.version}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${card.notice}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${facts}</dl><h3 id="${heading}-labels">Labels</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr><th scope="col">Label set</th><th scope="col">Utterances</th><th scope="col">Times</th><th scope="col">Devoicing marks</th><th scope="col">Long vowels told by</th><th scope="col">Accent</th><th scope="col">Source of these facts</th></tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
+  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>${version(card.version)}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${retold(card.notice)}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${known}</dl><h3 id="${heading}-labels">${labels}</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr>${columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
 }
 
 /** The cards of a run and what was left out of it, every text of the dataset shown as text. */

@@ -1,43 +1,40 @@
+import { interfaceText } from "../interface/interfaceText.ts";
 import type { Columns } from "../measures/column.ts";
 import { cellColumns, intervalColumns, tokenTableColumns, utteranceColumns } from "../measures/columns.ts";
 import { type Html, html } from "./html.ts";
 
 const tables = [
   {
-    id: "cells",
+    id: "cells" as const,
     file: "cells.parquet",
     columns: cellColumns as Columns,
-    about:
-      "What these pages compute with: tokens that share speaker and surroundings, reduced to sums and counts.",
   },
   {
-    id: "tokens",
+    id: "tokens" as const,
     file: "tokens.parquet",
     columns: tokenTableColumns as Columns,
-    about: "One row a vowel or consonant, with its surroundings and what its recording tells.",
   },
   {
-    id: "intervals",
+    id: "intervals" as const,
     file: "intervals.parquet",
     columns: intervalColumns as Columns,
-    about: "One row a labelled stretch of time, pauses included.",
   },
   {
-    id: "utterances",
+    id: "utterances" as const,
     file: "utterances.parquet",
     columns: utteranceColumns as Columns,
-    about: "One row a recording with its transcript.",
   },
 ];
 
 function row([name, column]: [string, Columns[string]]): Html {
-  return html`<tr><th scope="row"><code>${name}</code></th><td>${column.description}</td><td>${column.unit ?? "–"}</td><td>${column.source}</td><td>${column.missing ?? "never missing"}</td></tr>`;
+  return html`<tr><th scope="row"><code>${name}</code></th><td lang="en">${column.description}</td><td>${column.unit ?? "–"}</td><td lang="en">${column.source}</td><td${column.missing != null && html` lang="en"`}>${column.missing ?? interfaceText().dictionary.never}</td></tr>`;
 }
 
 /** The data dictionary, straight from the tables of columns that also write the files. */
 export function dictionaryHtml(): Html {
+  const words = interfaceText().dictionary;
   return html`${tables.map(
-    ({ id, file, columns, about }) =>
-      html`<section aria-labelledby="${id}"><h2 id="${id}"><code>${file}</code></h2><p>${about}</p><div class="scroll" role="region" aria-labelledby="${id}" tabindex="0"><table><thead><tr><th scope="col">Column</th><th scope="col">Meaning</th><th scope="col">Unit</th><th scope="col">How it is obtained</th><th scope="col">When missing</th></tr></thead><tbody>${Object.entries(columns).map(row)}</tbody></table></div></section>`,
+    ({ id, file, columns }) =>
+      html`<section aria-labelledby="${id}"><h2 id="${id}"><code>${file}</code></h2><p>${words.about[id]}</p><div class="scroll" role="region" aria-labelledby="${id}" tabindex="0"><table><thead><tr>${words.columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${Object.entries(columns).map(row)}</tbody></table></div></section>`,
   )}`;
 }

@@ -1,6 +1,7 @@
 import { ticks } from "d3";
 import type { Region, Scale } from "../findings/rules/region.ts";
 import type { RuleContrast } from "../findings/rules/ruleSchema.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
 
 /** Where values stand in the picture of an effect. */
 export interface EffectScale {
@@ -18,25 +19,9 @@ export interface Extent {
   readonly high: number | null;
 }
 
-const units: Readonly<Record<Scale, string>> = {
-  share: "share of the vowels that are devoiced",
-  difference: "difference of two shares, in percentage points",
-  ratio: "how many times as long, on a log scale",
-  semitones: "semitones",
-  hertz: "Hz",
-};
-
 /** What the axis counts where the kind of contrast says more than the scale. */
-const unitsOfKind: Readonly<Partial<Record<RuleContrast["kind"] | "needs", string>>> = {
-  "vowel-separation": "share of vowels nearer to the centre of their own kind",
-  "mora-count": "share of the variance of duration that morae explain",
-  formant: "semitones above the limit",
-  "length-quality": "semitones between long and short vowels",
-  colouring: "centre of gravity before /i/ minus before /u/, Hz",
-};
-
 export function unitOf(kind: RuleContrast["kind"] | "needs"): string | null {
-  return unitsOfKind[kind] ?? null;
+  return interfaceText().rules.units[kind] ?? null;
 }
 
 /** Ratios beyond these are drawn at the edge: one wild interval must not flatten the rest. */
@@ -52,7 +37,7 @@ export function effectScale(
   found: readonly Extent[],
   named: string | null = null,
 ): EffectScale {
-  const unit = named ?? units[scale];
+  const unit = named ?? interfaceText().rules.units[scale]!;
   if (scale === "share")
     return { unit, ...linear(0, 1, [0, 0.25, 0.5, 0.75, 1], (value) => `${100 * value}\u00a0%`) };
   const edges = [region.low, region.high, region.smallLow, region.smallHigh];

@@ -1,5 +1,6 @@
 import { inLanguage, interfaceText, localAddress } from "../interface/interfaceText.ts";
 import { type Language, languages } from "../interface/languages.ts";
+import { retold } from "../interface/retold.ts";
 import { type Html, html } from "./html.ts";
 import { type NavigationPage, navigationHtml } from "./navigationHtml.ts";
 import type { OwnPage } from "./ownPages.ts";
@@ -22,7 +23,7 @@ function notices(run: Run): Html | null {
   const told = run.datasets.filter((card) => card.notice !== null);
   if (told.length === 0) return null;
   return html`<aside class="notice" aria-label="${interfaceText().site.aboutData}">${told.map(
-    (card) => html`<p><strong>${card.name}.</strong> ${card.notice}</p>`,
+    (card) => html`<p><strong>${card.name}.</strong> ${retold(card.notice ?? "")}</p>`,
   )}</aside>`;
 }
 
@@ -63,7 +64,7 @@ export function pageHeader(
 export function pageFooter(run: Run, path: string): Html {
   const credits = run.datasets.map((card) => {
     const credit = card.attribution.length > 0 ? `: ${card.attribution.join("; ")}` : "";
-    return html`<li>${card.name}${card.version === null ? "" : ` ${card.version}`} (${card.licence.name})${credit}</li>`;
+    return html`<li lang="en">${card.name}${card.version === null ? "" : ` ${card.version}`} (${card.licence.name})${credit}</li>`;
   });
   return inLanguage(pageAt(path).language, () => {
     const { site } = interfaceText();

@@ -1,22 +1,17 @@
 import { formatAmount, joinWords } from "../findings/format.ts";
 import type { Place, Region, Scale } from "../findings/rules/region.ts";
 import { boundsText, numberText, partText } from "../findings/rules/verdictSentence.ts";
-import { ruleWords } from "../messages/rulesPage.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
 import type { EffectScale } from "./effectScale.ts";
 import { effectLineSvg } from "./effectSvg.ts";
 import { type Html, html } from "./html.ts";
 import { openRatio } from "./openRatio.ts";
 import type { ShownPart, ShownVerdict } from "./readVerdicts.ts";
+import { withCode } from "./withCode.ts";
 
 /** More would be a table to study, not a list to read; all are in `rules.json`. */
 const shown = 16;
 
-const placeWords: Readonly<Record<Place, string>> = {
-  holds: "holds",
-  fails: "does not hold",
-  small: "too small to matter",
-  open: "allows both",
-};
 const order: readonly Place[] = ["fails", "small", "open", "holds"];
 
 /** Environments and speakers that are certain, and the most telling ones, each once; those against the rule first. */
@@ -37,7 +32,7 @@ function partHtml(part: ShownPart, region: Region, scale: Scale, picture: Effect
   const extent = openRatio(part, scale);
   const effect = { ...extent, place: part.place, text: "" };
   const tokens = formatAmount(Math.min(...part.tokens), "sound");
-  return html`<li><span class="part-name">${partText(part)}</span><span class="part-place ${part.place}">${placeWords[part.place]}</span>${effectLineSvg(effect, region, picture)}<span class="part-numbers">${numberText(part.estimate, scale)} (${boundsText({ ...part, scale })}), ${tokens}</span></li>`;
+  return html`<li><span class="part-name">${partText(part)}</span><span class="part-place ${part.place}">${interfaceText().rules.places[part.place]}</span>${effectLineSvg(effect, region, picture)}<span class="part-numbers">${numberText(part.estimate, scale)} (${boundsText({ ...part, scale })}), ${tokens}</span></li>`;
 }
 
 function lookedAt({ environments, bySpeaker }: ShownVerdict): string {
@@ -56,13 +51,13 @@ export function partsHtml(
   picture: EffectScale,
 ): Html | null {
   if (verdict.environments === null) return null;
+  const words = interfaceText().rules;
   const parts = tellingParts(verdict);
   const looked = lookedAt(verdict);
   if (looked === "")
-    return html`<p class="no-parts">Exceptions: ${verdict.bySpeaker === null ? ruleWords.noEnvironments : ruleWords.noParts}.</p>`;
-  if (parts.length === 0)
-    return html`<p class="no-parts">Exceptions looked for in ${looked}: none is certain.</p>`;
+    return html`<p class="no-parts">${verdict.bySpeaker === null ? words.noEnvironments : words.noParts}</p>`;
+  if (parts.length === 0) return html`<p class="no-parts">${words.noneCertain(looked)}</p>`;
   const rest = parts.length - shown;
-  const more = rest > 0 ? html`<p class="no-parts">${rest} more are in <code>rules.json</code>.</p>` : null;
-  return html`<details class="parts"><summary>Looked at alone: ${looked}</summary><ul>${parts.slice(0, shown).map((part) => partHtml(part, region, scale, picture))}</ul>${more}</details>`;
+  const more = rest > 0 ? html`<p class="no-parts">${withCode(words.more(rest))}</p>` : null;
+  return html`<details class="parts"><summary>${words.lookedAlone(looked)}</summary><ul>${parts.slice(0, shown).map((part) => partHtml(part, region, scale, picture))}</ul>${more}</details>`;
 }

@@ -5,6 +5,7 @@ import * as v from "valibot";
 import { bases } from "../basis.ts";
 import type { DatasetCard, Problem } from "../datasets/types.ts";
 import { labelFormats } from "../datasets/types.ts";
+import type { Estimates } from "../estimates/runEstimates.ts";
 import type { Finding } from "../findings/runFindings.ts";
 import { resultsMissing, resultsUnreadable } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
@@ -163,6 +164,14 @@ export async function readProblems(results: string): Promise<Problem[]> {
   return checked(path.join(results, "problems.csv"), v.array(problem), () =>
     parse(content, { columns: true }),
   );
+}
+
+/** What `estimates.json` must hold for findings to be told from it; its rows are as the run wrote them. */
+const estimates = v.looseObject({ rates: v.array(v.any()), ratios: v.array(v.any()) });
+
+/** The estimates of a results folder, from which findings are told in other languages; null where it has none. */
+export async function readEstimates(results: string): Promise<Pick<Estimates, "rates" | "ratios"> | null> {
+  return readOptional(results, "estimates.json", estimates);
 }
 
 /** `findings.json` of a results folder. */

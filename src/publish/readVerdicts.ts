@@ -1,7 +1,12 @@
 import * as v from "valibot";
 import { bases } from "../basis.ts";
 import { scales } from "../findings/rules/region.ts";
-import { contrastKinds, exceptionColumns } from "../findings/rules/ruleSchema.ts";
+import {
+  contrastKinds,
+  contrastSchema,
+  exceptionColumns,
+  leastSchema,
+} from "../findings/rules/ruleSchema.ts";
 import { verdicts } from "../findings/rules/verdict.ts";
 import { readOptional } from "./readResults.ts";
 
@@ -61,6 +66,8 @@ const verdict = v.object({
   place: v.nullable(place),
   sentence: text,
   reason: v.nullable(text),
+  asked: v.optional(v.nullable(v.object({ contrast: contrastSchema, least: leastSchema }))),
+  sides: v.optional(v.array(number)),
   kind: v.picklist(contrastKinds),
   detail: v.nullable(text),
   scale: v.nullable(v.picklist(scales)),

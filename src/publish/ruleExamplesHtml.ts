@@ -19,7 +19,7 @@ function soundHtml(
   const clip = clipOf.get(clipKey({ dataset, labelSet, ...sound }));
   const told = [value, sound.speaker, sound.utterance].filter((part) => part !== null).join(", ");
   const heard = clip
-    ? html`<audio controls preload="none" src="./${clip.file}" aria-label="${text}, ${sound.speaker}"></audio><details class="card-of"><summary>${interfaceText().ruleExamples.card}</summary><img class="token-card" src="./${clip.card.file}" alt="${clip.card.alt}" width="360" height="238" loading="lazy"></details>`
+    ? html`<audio controls preload="none" src="./${clip.file}" aria-label="${text}, ${sound.speaker}"></audio><details class="card-of"><summary>${interfaceText().ruleExamples.card}</summary><img class="token-card" src="./${clip.card.file}" alt="${interfaceText().examples.card(clip.card.alt) ?? clip.card.alt}" width="360" height="238" loading="lazy"></details>`
     : null;
   return html`<li><span class="what">${markJapanese(text)}</span><span class="told">${told}</span>${heard}</li>`;
 }

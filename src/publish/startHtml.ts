@@ -2,12 +2,13 @@ import type { DatasetCard } from "../datasets/types.ts";
 import { joinWords } from "../findings/format.ts";
 import type { Finding, FindingAnswer } from "../findings/runFindings.ts";
 import { interfaceText } from "../interface/interfaceText.ts";
-import { limitsOf } from "../messages/pages.ts";
+import { retold } from "../interface/retold.ts";
 import type { Clip, Clips } from "./clips.ts";
 import { clipsHtml } from "./clipsHtml.ts";
 import { type Html, html } from "./html.ts";
 import { intervalSvg, ratioScale, shareScale } from "./intervalSvg.ts";
 import { keepAttributes } from "./keepHtml.ts";
+import { limitsOf } from "./limitsOf.ts";
 import { markJapanese } from "./markJapanese.ts";
 import type { Run } from "./readResults.ts";
 import { setName } from "./setName.ts";
@@ -28,7 +29,7 @@ export function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): H
   const name = setName(run.datasets, answer.dataset, answer.labelSet);
   const marks = answer.marks;
   const scale = finding.scale === "share" ? shareScale : ratioScale(marks);
-  const sentence = interfaceText().start.retell(finding.id, marks)?.sentence ?? answer.sentence;
+  const { sentence } = answer;
   const picture = marks.length === 0 ? null : intervalSvg(marks, scale, sentence);
   const keep = keepAttributes({
     id: `finding-${finding.id}`,
@@ -47,8 +48,7 @@ export function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): H
 
 function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {
   const heading = `finding-${finding.id}`;
-  const told = finding.answers.map(({ marks }) => interfaceText().start.retell(finding.id, marks));
-  const question = told.find((one) => one !== null)?.question ?? finding.question;
+  const { question } = finding;
   return html`<section class="finding" aria-labelledby="${heading}"><h2 id="${heading}">${markJapanese(question)}</h2>${finding.answers.map((answer) => answerHtml(run, finding, answer))}${clipsHtml(clips.filter((clip) => clip.finding === finding.id))}<p class="onward"><a href="${links[finding.id] ?? "/devoicing"}">${interfaceText().start.look}<span class="spoken">: ${markJapanese(question)}</span></a></p></section>`;
 }
 
@@ -62,7 +62,7 @@ export function startHtml(
   const names = run.datasets.map(({ name }) => name);
   const speakers = run.datasets.reduce((sum, card) => sum + card.speakers, 0);
   const none = html`<p>${interfaceText().start.nothing}</p>`;
-  return html`<p class="lead">${interfaceText().start.lead(joinWords(names), speakers, run.counts.utterances, run.counts.tokens)}</p><div class="findings">${findings.length === 0 && timing === null ? none : findings.map((finding) => findingHtml(run, finding, clips))}${timing}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${reason}</li>`)}</ul></section>`}`;
+  return html`<p class="lead">${interfaceText().start.lead(joinWords(names), speakers, run.counts.utterances, run.counts.tokens)}</p><div class="findings">${findings.length === 0 && timing === null ? none : findings.map((finding) => findingHtml(run, finding, clips))}${timing}</div>${reasons.length === 0 ? null : html`<section><h2>${interfaceText().start.examples}</h2><ul>${reasons.map((reason) => html`<li>${retold(reason)}</li>`)}</ul></section>`}`;
 }
 
 /** What these datasets cannot show, as a list. */

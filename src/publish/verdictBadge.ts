@@ -1,5 +1,5 @@
-import { capital } from "../findings/format.ts";
 import { verdicts as order, type Verdict } from "../findings/rules/verdict.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
 import { type Html, html } from "./html.ts";
 import type { ShownVerdict } from "./readVerdicts.ts";
 
@@ -20,7 +20,10 @@ export function verdictSlug(verdict: Verdict): string {
 }
 
 /** The verdict with its sign; the words alone carry the meaning. */
-export function verdictBadge(verdict: Verdict, words: string = capital(verdict)): Html {
+export function verdictBadge(
+  verdict: Verdict,
+  words: string = interfaceText().verdicts.names[verdict],
+): Html {
   return html`<span class="verdict ${verdictSlug(verdict)}"><span class="sign" aria-hidden="true">${signs[verdict]}</span>${words}</span>`;
 }
 

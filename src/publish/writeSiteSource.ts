@@ -2,7 +2,8 @@ import { cp, mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Problem } from "../datasets/types.ts";
-import type { Finding } from "../findings/runFindings.ts";
+import { type Finding, runFindings } from "../findings/runFindings.ts";
+import { firstLanguage, interfaceLanguage } from "../interface/interfaceText.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { agreementHtml } from "./agreementHtml.ts";
 import { bibtex } from "./cite/bibtex.ts";
@@ -22,7 +23,7 @@ import { pageWords } from "./pageWords.ts";
 import { readAgreement } from "./readAgreement.ts";
 import { readDrillWords } from "./readDrillWords.ts";
 import { readExplanations } from "./readExplanations.ts";
-import type { Run } from "./readResults.ts";
+import { type Run, readEstimates } from "./readResults.ts";
 import { readVerdicts } from "./readVerdicts.ts";
 import { readReferenceBands } from "./referenceBands.ts";
 import { rulesHtml, rulesKeyHtml, rulesLinkHtml } from "./rulesHtml.ts";
@@ -60,9 +61,14 @@ export async function writeSiteSource({
   const agreement = await readAgreement(results);
   const cells = await loadCells(results);
   const explanations = await readExplanations(results);
+  const estimates = await readEstimates(results);
+  const told = () =>
+    estimates === null || interfaceLanguage() === firstLanguage.tag
+      ? findings
+      : runFindings(estimates, run.datasets);
   const parts = () => ({
     ...pageWords(),
-    start: startHtml(run, findings, clips, timingFindingHtml(run, explanations?.timing ?? [])),
+    start: startHtml(run, told(), clips, timingFindingHtml(run, explanations?.timing ?? [])),
     onward: onwardHtml(),
     rulesLink: rulesLinkHtml(run, verdicts) ?? html``,
     rulesKey: rulesKeyHtml(run, verdicts) ?? html``,
@@ -71,7 +77,7 @@ export async function writeSiteSource({
     corrections: correctionsHtml(run),
     limits: limitsHtml(run.datasets),
     datasets: datasetsHtml(run, problems),
-    ...datasetPageParts({ run, problems, findings, cells }),
+    ...datasetPageParts({ run, problems, findings: told(), cells }),
     dictionary: dictionaryHtml(),
     cite: citeHtml(run),
     level: html`${Math.round(100 * run.parameters.level)}`,

@@ -190,8 +190,8 @@ describe("what matters together", () => {
     const { models } = of(answers.devoicing);
     const expected = models.flatMap(({ effects }) =>
       effects.map(({ ratio, percentagePoints }) => [
-        ratio.estimate.toFixed(2),
-        percentagePoints!.estimate.toFixed(1),
+        ratio?.estimate.toFixed(2) ?? "–",
+        percentagePoints?.estimate.toFixed(1) ?? "–",
       ]),
     );
     expect(expected.length).toBeGreaterThan(10);

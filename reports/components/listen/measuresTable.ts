@@ -26,7 +26,7 @@ export function measuresTable(table: ListenTable, row: number): HTMLElement {
       show: ({ name, value, unit }) =>
         `${value.toFixed(listenNumbers[name]).replace("-", "−")}${unit === "" ? "" : `\u00a0${unit}`}`,
     },
-    { name: words.meaning, value: ({ about }) => about },
+    { name: words.meaning, value: ({ name, about }) => words.about(name) ?? about },
   ];
   return numbersTable("listen-sound", rows, columns);
 }

@@ -109,7 +109,7 @@ export function tokenView(options: TokenViewOptions): TokenView {
       : `${durationInWords(table, row)}: ${placeInWords(table, row)}`,
     picture: body,
     basis: {
-      counts: `${durationInWords(table, row)}, ${words.edges(set.labels.timeBasis)}. ${set.name}, ${speaker}, ${utterance}.`,
+      counts: `${durationInWords(table, row)}, ${words.edges(set.labels.timeBasis, set.card.synthetic)}. ${set.name}, ${speaker}, ${utterance}.`,
       method: null,
       warnings: [],
     },

@@ -1,6 +1,7 @@
 import type { Effect, Explanation, Model } from "../../../src/estimates/explain/explanation.ts";
 import { formatMs, formatPercent, formatRatio } from "../../../src/findings/format.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { retold } from "../../../src/interface/retold.ts";
 import { separatedLeftOut } from "../../../src/messages/explain.ts";
 import type { Choices } from "../choices.ts";
 import { figure } from "../figure.ts";
@@ -99,10 +100,12 @@ export function effectsFigure(page: ModelPage, choices: Choices): HTMLElement {
       }),
       basis: {
         counts: words.counts(
-          ...([tokens, population, figures.speakers(speakers), items] as const),
+          ...([tokens, retold(population), figures.speakers(speakers), items] as const),
           how[basis ?? "measured"],
         ),
-        method: words.method(models.map(({ kind, method }) => `${words.models[kind]}: ${method}.`)),
+        method: words.method(
+          models.map(({ kind, method }) => `${words.models[kind]}: ${retold(`${method}.`)}`),
+        ),
         warnings: [
           ...(average === null
             ? []

@@ -1,4 +1,5 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { retold } from "../../../src/interface/retold.ts";
 import type { FormantTable } from "../../../src/storage/loadReferenceTables.ts";
 import type { Choices } from "../choices.ts";
 import { element } from "../element.ts";
@@ -84,7 +85,7 @@ export function chartFigure(page: VowelPage, choices: Choices): HTMLElement {
     const tokens = all.reduce((sum, vowel) => sum + vowel.tokens, 0);
     const speakers = groups.reduce((sum, group) => sum + group.speakers, 0);
     const name = (table: FormantTable | null) =>
-      table === null ? words.none : words.table(table.speakers, shortWork(table.citation));
+      table === null ? words.none : words.table(retold(table.speakers), shortWork(table.citation));
     return figure({
       id,
       question,

@@ -1,4 +1,5 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { retold } from "../../../src/interface/retold.ts";
 import { element } from "../element.ts";
 import { figure } from "../figure.ts";
 import { numbersTable } from "../numbersTable.ts";
@@ -13,7 +14,7 @@ export function publishedFigure(page: VowelPage): HTMLElement {
   const rows = page.data.published.flatMap(({ vowels, ...work }) =>
     vowels.map((vowel) => ({
       ...vowel,
-      table: `${work.language}, ${words.table(work.speakers, shortWork(work.citation))}`,
+      table: `${retold(work.language)}, ${words.table(retold(work.speakers), shortWork(work.citation))}`,
       source: work.citation,
     })),
   );
@@ -33,7 +34,7 @@ export function publishedFigure(page: VowelPage): HTMLElement {
       { name: "F2 (Hz)", value: (row) => row.f2Hz },
       { name: "F3 (Hz)", value: (row) => row.f3Hz },
       { name: columns.seen, value: (row) => figures.seen[row.mark] },
-      { name: columns.source, value: (row) => row.source },
+      { name: columns.source, value: (row) => row.source, lang: "en" },
     ]),
   });
   return element("div", {}, made);

@@ -1,4 +1,5 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { retold } from "../../../src/interface/retold.ts";
 import type { VowelSpaceData } from "../../../src/publish/pageData.ts";
 import type { FormantTable } from "../../../src/storage/loadReferenceTables.ts";
 import { type ChoiceOption, Choices } from "../choices.ts";
@@ -17,7 +18,7 @@ function tableOptions(tables: readonly FormantTable[]): ChoiceOption[] {
   return [
     ...tables.map(({ id, speakers, citation }) => ({
       value: id,
-      label: words.table(speakers, shortWork(citation)),
+      label: words.table(retold(speakers), shortWork(citation)),
     })),
     { value: "none", label: words.none },
   ];

@@ -175,6 +175,7 @@ function identity(rule: Rule, { dataset, labelSet }: Corpus, level: number) {
       statement: rule.statement,
       note: rule.note ?? null,
       source: sourceSentence(rule.source),
+      asked: "holds" in rule ? { contrast: rule.contrast, least: rule.least } : null,
     },
     ...{ dataset, labelSet, level, reason: null, place: null, words: null },
     ...{ environments: null, bySpeaker: null, clearest: [], mostContrary: [], detail: null, examples: null },

@@ -80,7 +80,13 @@ export const contrastKinds = [
   ...tokenKinds,
   "needs",
 ] as const;
-const judged = v.variant("kind", [rate, rateDifference, lengthRatio, durationRatio, ...tokenContrasts]);
+export const contrastSchema = v.variant("kind", [
+  rate,
+  rateDifference,
+  lengthRatio,
+  durationRatio,
+  ...tokenContrasts,
+]);
 
 const worth = v.optional(v.pipe(v.number(), v.gtValue(0)));
 const holds = v.variant("when", [
@@ -112,14 +118,15 @@ const head = {
   note: v.optional(text),
 };
 const atLeast = (least: number) => v.pipe(v.number(), v.integer(), v.minValue(least));
+export const leastSchema = v.strictObject({ tokens: atLeast(2), speakers: atLeast(2) });
 
 export const judgedRuleSchema = v.strictObject({
   ...head,
-  contrast: judged,
+  contrast: contrastSchema,
   /** Set for edges that aligners place badly: only boundaries set or measured otherwise may judge. */
   boundaries: v.exactOptional(v.literal("annotated")),
   holds,
-  least: v.strictObject({ tokens: atLeast(2), speakers: atLeast(2) }),
+  least: leastSchema,
   exceptions: v.optional(v.array(v.picklist(exceptionColumns)), []),
 });
 export const needsRuleSchema = v.strictObject({ ...head, contrast: needs, holdsWhen: text });

@@ -1,7 +1,7 @@
 import type { Basis } from "../../basis.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import type { Place, Scale } from "./region.ts";
-import type { Holds, RuleContrast } from "./ruleSchema.ts";
+import type { Holds, JudgedRule, RuleContrast } from "./ruleSchema.ts";
 
 /**
  * What a corpus says about a rule. Decided by where the whole interval lies, never by a p-value.
@@ -91,6 +91,8 @@ export interface RuleVerdict {
   readonly sentence: string;
   /** Why there is no judgement; null when there is one. */
   readonly reason: string | null;
+  /** What the rule compares and how much it asks for, so that the sentence can be told in another language; null where it only needs something. */
+  readonly asked: Pick<JudgedRule, "contrast" | "least"> | null;
   readonly kind: RuleContrast["kind"] | "needs";
   /** Unit of the numbers: shares and differences of shares (0 to 1), or ratios. */
   readonly scale: Scale | null;

@@ -1,5 +1,6 @@
 import type { RateRow } from "../../estimates/rates.ts";
 import type { RatioRow } from "../../estimates/ratios.ts";
+import { interfaceText } from "../../interface/interfaceText.ts";
 import { formatAmount, formatCount, intervalName, joinWords, percentRange, roundPercent } from "../format.ts";
 import { soundName } from "../soundNames.ts";
 import { compareRatios } from "./ratios.ts";
@@ -7,8 +8,9 @@ import { compareRatios } from "./ratios.ts";
 function one({ by, estimate, low, high, level }: RateRow, withLevel: boolean): string {
   const name = soundName(String(by.phone));
   if (estimate === null || low === null || high === null) return name;
-  const interval = `${withLevel ? `${intervalName(level)} ` : ""}${percentRange(low, high)}`;
-  return `${name} in ${roundPercent(estimate)} of cases (${interval})`;
+  const interval = percentRange(low, high);
+  const named = withLevel ? `${intervalName(level)} ${interval}` : interval;
+  return interfaceText().sentences.rates.answer.rate(name, roundPercent(estimate), named);
 }
 
 /**
@@ -16,29 +18,34 @@ function one({ by, estimate, low, high, level }: RateRow, withLevel: boolean): s
  * are told as what the rule expects, and one speaker is called one speaker.
  */
 export function answerRates(where: string, rows: readonly RateRow[]): string {
+  const say = interfaceText().sentences.rates.answer;
   const evidence = rows.filter((row) => row.estimate !== null);
-  const cases = rows.reduce((sum, row) => sum + row.tokens, 0);
   if (evidence.length === 0) {
-    const marked = rows.reduce((sum, row) => sum + row.devoiced, 0);
+    const [marked, cases] = [sum(rows, (row) => row.devoiced), sum(rows, (row) => row.tokens)];
     const names = joinWords(rows.map((row) => soundName(String(row.by.phone))));
-    return `${where}, a text rule expects ${formatCount(marked)} of ${formatAmount(cases, "case")} of ${names} to be devoiced. That is predicted by rule; nobody listened.`;
+    return say.expected(where, formatCount(marked), formatAmount(cases, "case"), names);
   }
   const alone = evidence.every((row) => row.scope === "one speaker");
-  const who = alone
-    ? "this one speaker devoices"
-    : `${formatAmount(Math.max(...evidence.map((row) => row.speakers)), "speaker")} devoice`;
-  const total = evidence.reduce((sum, row) => sum + row.tokens, 0);
-  const whose = alone ? ", and nothing follows about others" : "";
-  return `${where}, ${who} ${joinWords(evidence.map((row, i) => one(row, i === 0)))}. Counted on ${formatAmount(total, "vowel")}${whose}.`;
+  const who = alone ? null : formatAmount(Math.max(...evidence.map((row) => row.speakers)), "speaker");
+  const vowels = formatAmount(
+    sum(evidence, (row) => row.tokens),
+    "vowel",
+  );
+  return say.found(where, who, joinWords(evidence.map((row, i) => one(row, i === 0))), vowels);
+}
+
+function sum<Row>(rows: readonly Row[], pick: (row: Row) => number): number {
+  return rows.reduce((total, row) => total + pick(row), 0);
 }
 
 /** The ratios of several sounds as one sentence, and on how much they rest. */
 export function answerRatios(rows: readonly RatioRow[]): string {
-  const long = rows.reduce((sum, row) => sum + row.long.tokens, 0);
   const named = rows.map((row) => ({ name: soundName(String(row.by.phone)), row }));
-  const whose = rows.every((row) => row.scope === "one speaker")
-    ? ", and nothing follows about other speakers"
-    : "";
-  const what = rows[0]?.contrast === "gemination" ? "doubled consonant" : "long vowel";
-  return `${compareRatios(named)} Counted on ${formatAmount(long, what)}${whose}.`;
+  const contrast = rows[0]?.contrast ?? "vowel-length";
+  const long = formatAmount(
+    sum(rows, (row) => row.long.tokens),
+    contrast === "gemination" ? "doubled consonant" : "long vowel",
+  );
+  const alone = rows.every((row) => row.scope === "one speaker");
+  return `${compareRatios(named)} ${interfaceText().sentences.ratios.counted(contrast, long, alone)}`;
 }

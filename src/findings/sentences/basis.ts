@@ -1,3 +1,5 @@
+import { interfaceText } from "../../interface/interfaceText.ts";
+import { retold } from "../../interface/retold.ts";
 import { joinWords } from "../format.ts";
 
 /** The lines under a picture. */
@@ -29,6 +31,8 @@ export function groupWarnings(rows: readonly Named[]): string[] {
     for (const warning of row.warnings) names.set(warning, [...(names.get(warning) ?? []), name]);
   }
   return [...names].map(([warning, of]) =>
-    of.length === rows.length ? warning : `${joinWords(of)}: ${warning}`,
+    of.length === rows.length
+      ? retold(warning)
+      : interfaceText().sentences.warningOf(joinWords(of), retold(warning)),
   );
 }

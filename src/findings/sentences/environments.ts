@@ -1,4 +1,5 @@
 import type { RateRow } from "../../estimates/rates.ts";
+import { interfaceText } from "../../interface/interfaceText.ts";
 import { roundPercent } from "../format.ts";
 import { soundName } from "../soundNames.ts";
 
@@ -13,7 +14,8 @@ export interface EnvironmentRate {
 const firmWidth = 0.3;
 
 function around({ before, after, row }: EnvironmentRate): string {
-  return `${soundName(before)} and ${soundName(after)} (${roundPercent(row.estimate ?? 0)})`;
+  const { between } = interfaceText().sentences.environments;
+  return between(soundName(before), soundName(after), roundPercent(row.estimate ?? 0));
 }
 
 /**
@@ -21,16 +23,13 @@ function around({ before, after, row }: EnvironmentRate): string {
  * surroundings are left out: that vowels keep their voice there needs no finding.
  */
 export function environmentsSentence(cells: readonly EnvironmentRate[]): string {
-  if (cells.length === 0) return "No vowel in this cut carries a devoicing mark.";
-  if (cells[0]!.row.estimate === null)
-    return "What the text rule expects, by the sounds around the vowel: predicted by rule, not heard.";
+  const words = interfaceText().sentences.environments;
+  if (cells.length === 0) return words.noMarks;
+  if (cells[0]!.row.estimate === null) return words.byRule;
   const firm = cells
     .filter(({ after, row }) => after !== "voiced" && row.high! - row.low! <= firmWidth)
     .sort((a, b) => b.row.estimate! - a.row.estimate!);
   const [top, bottom] = [firm[0], firm.at(-1)];
-  if (top === undefined || bottom === undefined || top === bottom)
-    return "Most cells rest on few vowels: their intervals are too wide to rank the surroundings.";
-  const doubt =
-    top.row.low! > bottom.row.high! ? "" : " Their intervals overlap, so the order is not certain.";
-  return `Among the voiceless surroundings with enough vowels, devoicing is most frequent between ${around(top)}, least between ${around(bottom)}.${doubt}`;
+  if (top === undefined || bottom === undefined || top === bottom) return words.tooWide;
+  return words.found(around(top), around(bottom), top.row.low! > bottom.row.high!);
 }

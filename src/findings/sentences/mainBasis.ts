@@ -1,4 +1,5 @@
 import type { RateRow } from "../../estimates/rates.ts";
+import { interfaceText } from "../../interface/interfaceText.ts";
 import { formatAmount, joinWords } from "../format.ts";
 
 type BasisRow = Pick<RateRow, "dataset" | "labelSet" | "basis" | "tokens">;
@@ -31,5 +32,5 @@ export function countedApart(others: readonly RateRow[]): string {
   const tokens = others.reduce((sum, row) => sum + row.tokens, 0);
   if (tokens === 0) return "";
   const bases = joinWords([...new Set(others.map(({ basis }) => basis))]);
-  return `${formatAmount(tokens, "more vowel")} with marks of another basis (${bases}) ${tokens === 1 ? "is" : "are"} counted apart.`;
+  return interfaceText().sentences.rates.apartBases(formatAmount(tokens, "more vowel"), bases, tokens === 1);
 }

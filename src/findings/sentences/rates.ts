@@ -1,4 +1,6 @@
 import type { RateRow } from "../../estimates/rates.ts";
+import { interfaceText } from "../../interface/interfaceText.ts";
+import { retold } from "../../interface/retold.ts";
 import { capital, formatAmount, formatCount, intervalName, percentRange, roundPercent } from "../format.ts";
 import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
 
@@ -24,19 +26,15 @@ function range({ low, high, level }: Measured): string {
   return `${intervalName(level)} ${percentRange(low, high)}`;
 }
 
-function whose(row: RateRow): string {
-  return row.scope === "one speaker" ? "this one speaker" : formatAmount(row.speakers, "speaker");
-}
-
 /** What one rate says. A mark written by a text rule is never called a rate, and one speaker never stands for others. */
 export function rateSentence({ words, plural }: Subject, row: RateRow): string {
-  if (!isMeasured(row)) {
-    return `The text rule expects ${formatCount(row.devoiced)} of ${formatAmount(row.tokens, "case")} of ${words} to be devoiced. Nobody listened: this is predicted by rule, not a rate.`;
-  }
-  if (row.scope === "one speaker") {
-    return `This one speaker devoices ${words} in ${roundPercent(row.estimate)} of ${formatAmount(row.tokens, "case")} (${range(row)}, for this speaker only).`;
-  }
-  return `${capital(words)} ${plural ? "are" : "is"} devoiced in ${roundPercent(row.estimate)} of ${formatAmount(row.tokens, "case")} (${range(row)}; ${whose(row)}).`;
+  const say = interfaceText().sentences.rates;
+  const cases = formatAmount(row.tokens, "case");
+  if (!isMeasured(row)) return say.expected(words, formatCount(row.devoiced), cases, true);
+  const rate = roundPercent(row.estimate);
+  return row.scope === "one speaker"
+    ? say.oneSpeaker(words, rate, cases, range(row))
+    : say.several(words, plural, rate, cases, range(row), formatAmount(row.speakers, "speaker"));
 }
 
 /** Fewest vowels for a rate to be ranked among others. */
@@ -44,7 +42,8 @@ const enoughVowels = 10;
 
 /** What a text rule marks, in a list: counts, no share. */
 export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {
-  return `${name}: the rule marks ${formatCount(devoiced)} of ${formatAmount(tokens, "vowel")}.`;
+  const { ruleMarks } = interfaceText().sentences.rates;
+  return ruleMarks(name, formatCount(devoiced), formatAmount(tokens, "vowel"));
 }
 
 /**
@@ -52,14 +51,15 @@ export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {
  * the corpus does not tell them apart. The comparison is of separate intervals, so it errs on the side of "no difference".
  */
 export function compareRates(rows: readonly NamedRate[], subject: Subject): string {
+  const say = interfaceText().sentences.rates;
   const [only] = rows;
-  if (only === undefined) return "Nothing in this corpus matches the choice.";
+  if (only === undefined) return interfaceText().sentences.nothing;
   if (rows.length === 1) return rateSentence(subject, only.row);
   const measured = rows.filter((item): item is { name: string; row: Measured } => isMeasured(item.row));
   if (measured.length === 0) {
     const marked = rows.reduce((sum, { row }) => sum + row.devoiced, 0);
     const cases = rows.reduce((sum, { row }) => sum + row.tokens, 0);
-    return `The text rule expects ${formatCount(marked)} of ${formatAmount(cases, "case")} of ${subject.words} to be devoiced. This is predicted by rule, not a rate.`;
+    return say.expected(subject.words, formatCount(marked), formatAmount(cases, "case"), false);
   }
   const widest = mostSpeakers(measured);
   const ranked = measured
@@ -67,15 +67,12 @@ export function compareRates(rows: readonly NamedRate[], subject: Subject): stri
     .sort((a, b) => b.row.estimate - a.row.estimate);
   const top = ranked[0];
   const bottom = ranked.at(-1);
-  if (top === undefined || bottom === undefined)
-    return `Each of these rests on fewer than ${enoughVowels} vowels: too few to rank them.`;
-  if (top === bottom) return `${capital(top.name)}: ${rateSentence(subject, top.row)}`;
+  if (top === undefined || bottom === undefined) return say.tooFew(enoughVowels);
+  if (top === bottom) return say.of(top.name, rateSentence(subject, top.row));
   const [most, least] = [roundPercent(top.row.estimate), roundPercent(bottom.row.estimate)];
-  const text =
-    top.row.low > bottom.row.high
-      ? `devoicing is most frequent for ${top.name} (${most}) and least for ${bottom.name} (${least}).`
-      : `no clear difference: from ${least} for ${bottom.name} to ${most} for ${top.name}, with intervals that overlap.`;
-  return widest.scope === "one speaker" ? `In this one speaker, ${text}` : capital(text);
+  const tell = top.row.low > bottom.row.high ? say.apart : say.alike;
+  const text = tell(top.name, most, bottom.name, least);
+  return widest.scope === "one speaker" ? say.byOne(text) : capital(text);
 }
 
 /** How the marks behind rates came about, for the lines under a picture. */
@@ -83,25 +80,23 @@ export function rateBasis(rows: readonly NamedRate[]): Basis {
   const [first] = rows;
   if (first === undefined) return { counts: "", method: null, warnings: [] };
   const tokens = rows.reduce((sum, { row }) => sum + row.tokens, 0);
-  const how = {
-    measured: "devoicing measured from the audio",
-    annotated: "devoicing marked by a person, or known because the speech was made",
-    aligned: "devoicing from an aligner’s labels",
-    predicted: "devoicing predicted from the text by a rule",
-  }[first.row.basis];
+  const say = interfaceText().sentences.rates;
   const widest = mostSpeakers(rows);
   return {
-    counts: `${formatAmount(tokens, "vowel")}, ${formatAmount(widest.speakers, "speaker")}; ${how}.`,
-    method: first.row.basis === "predicted" ? null : `Interval: ${widest.method}.`,
+    counts: say.counts(
+      formatAmount(tokens, "vowel"),
+      formatAmount(widest.speakers, "speaker"),
+      say.how[first.row.basis],
+    ),
+    method: first.row.basis === "predicted" ? null : say.method(retold(widest.method)),
     warnings: groupWarnings(rows),
   };
 }
 
 /** How far speakers' own rates lie apart, and the rate over all of them. */
 export function speakerRatesSentence(shares: readonly number[], overall: RateRow): string {
+  const say = interfaceText().sentences.rates;
   const span = percentRange(Math.min(...shares), Math.max(...shares));
-  const over = isMeasured(overall)
-    ? `; over all of them ${roundPercent(overall.estimate)} (${range(overall)})`
-    : "";
-  return `${formatAmount(shares.length, "speaker")} range from ${span}${over}.`;
+  const over = isMeasured(overall) ? say.overAll(roundPercent(overall.estimate), range(overall)) : "";
+  return say.speakers(formatAmount(shares.length, "speaker"), span, over);
 }

@@ -1,6 +1,8 @@
 import { safeTokens } from "../../estimates/ratioCore.ts";
 import type { RatioRow } from "../../estimates/ratios.ts";
-import { capital, formatAmount, formatMs, formatRatio, intervalName } from "../format.ts";
+import { interfaceText } from "../../interface/interfaceText.ts";
+import { retold } from "../../interface/retold.ts";
+import { formatAmount, formatMs, formatRatio, intervalName } from "../format.ts";
 import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
 
 /** A row of ratios under the name it has in the picture. */
@@ -15,29 +17,24 @@ function isEstimated(row: RatioRow): row is Estimated {
   return row.estimate !== null && row.low !== null && row.high !== null;
 }
 
-const words = {
-  "vowel-length": { long: "long vowels", short: "short ones" },
-  gemination: { long: "doubled consonants", short: "single ones" },
-} as const;
+const words = () => interfaceText().sentences.ratios;
 
 /** `2.40 times`, or `at least 2.40 times` where short sounds stand at the aligner's floor. */
 export function times({ bound }: { readonly bound: "at least" | null }, ratio: number): string {
-  return `${bound === null ? "" : "at least "}${formatRatio(ratio)} times`;
+  return words().times(formatRatio(ratio), bound !== null);
 }
 
 function range(row: Estimated): string {
-  return `${intervalName(row.level)} ${formatRatio(row.low)} to ${formatRatio(row.high)}`;
+  return `${intervalName(row.level)} ${interfaceText().format.range(formatRatio(row.low), formatRatio(row.high))}`;
 }
 
 /** What one ratio says. A lower bound is called one, and one speaker never stands for others. */
 export function ratioSentence(row: RatioRow): string {
-  const { long, short } = words[row.contrast];
-  if (!isEstimated(row))
-    return `Of ${long} and ${short} no ratio can be given here. ${row.warnings[0] ?? ""}`.trim();
-  const head = row.scope === "one speaker" ? `In this one speaker, ${long}` : capital(long);
-  const who = row.scope === "one speaker" ? "for this speaker only" : formatAmount(row.speakers, "speaker");
-  const amounts = `${formatAmount(row.long.tokens, "token")} against ${formatAmount(row.short.tokens, "token")}`;
-  return `${head} last ${times(row, row.estimate)} as long as ${short} (${range(row)}, ${who}; ${amounts}).`;
+  const { contrast } = row;
+  if (!isEstimated(row)) return words().none(contrast, retold(row.warnings[0] ?? ""));
+  const who = row.scope === "one speaker" ? null : formatAmount(row.speakers, "speaker");
+  const [long, short] = [row.long, row.short].map(({ tokens }) => formatAmount(tokens, "token"));
+  return words().one(contrast, times(row, row.estimate), range(row), who, long!, short!);
 }
 
 /** Whether a ratio rests on enough tokens of both sides to be ranked among others. */
@@ -46,8 +43,8 @@ export function isFirm({ estimate, long, short }: RatioRow): boolean {
 }
 
 function ending(top: Estimated, bottom: Estimated): string {
-  if (bottom.bound !== null) return " Some of these are lower bounds, so their order is not certain.";
-  return top.low > bottom.high ? "" : " The intervals overlap, so this corpus does not tell them apart.";
+  if (bottom.bound !== null) return words().lowerBounds;
+  return top.low > bottom.high ? "" : words().overlap;
 }
 
 /**
@@ -56,7 +53,7 @@ function ending(top: Estimated, bottom: Estimated): string {
  */
 export function compareRatios(rows: readonly NamedRatio[]): string {
   const [only] = rows;
-  if (only === undefined) return "Nothing in this corpus matches the choice.";
+  if (only === undefined) return interfaceText().sentences.nothing;
   if (rows.length === 1) return ratioSentence(only.row);
   const widest = mostSpeakers(rows);
   const ranked = rows
@@ -65,13 +62,13 @@ export function compareRatios(rows: readonly NamedRatio[]): string {
     .sort((a, b) => b.row.estimate - a.row.estimate);
   const top = ranked[0];
   const bottom = ranked.at(-1);
-  if (top === undefined || bottom === undefined)
-    return `Each of these rests on fewer than ${safeTokens} tokens of one side: too few to say how ${words[only.row.contrast].long} compare.`;
-  if (top === bottom) return `${top.name}: ${ratioSentence(top.row)}`;
-  const { long, short } = words[top.row.contrast];
-  const head = widest.scope === "one speaker" ? `In this one speaker, ${long}` : capital(long);
-  const [least, most] = [bottom, top].map(({ name, row }) => `${name}; ${range(row)}`);
-  return `${head} last from ${times(bottom.row, bottom.row.estimate)} (${least}) to ${times(top.row, top.row.estimate)} (${most}) as long as ${short}.${ending(top.row, bottom.row)}`;
+  if (top === undefined || bottom === undefined) return words().tooFew(only.row.contrast, safeTokens);
+  if (top === bottom) return words().of(top.name, ratioSentence(top.row));
+  const alone = widest.scope === "one speaker";
+  const [least, most] = [bottom, top].map(({ name, row }) =>
+    words().end(name, times(row, row.estimate), range(row)),
+  );
+  return `${words().span(top.row.contrast, alone, least!, most!)}${ending(top.row, bottom.row)}`;
 }
 
 /** How the durations behind ratios came about, for the lines under a picture. */
@@ -80,34 +77,32 @@ export function ratioBasis(rows: readonly NamedRatio[]): Basis {
   if (first === undefined) return { counts: "", method: null, warnings: [] };
   const long = rows.reduce((sum, { row }) => sum + row.long.tokens, 0);
   const short = rows.reduce((sum, { row }) => sum + row.short.tokens, 0);
-  const how = {
-    measured: "measured",
-    annotated: "set by a person, or known because the speech was made",
-    aligned: "placed by an aligner",
-    predicted: "predicted",
-  }[first.row.basis];
-  const names = words[first.row.contrast];
+  const say = words();
   const widest = mostSpeakers(rows);
   return {
-    counts: `${formatAmount(long, "token")} of ${names.long}, ${formatAmount(short, "token")} of ${names.short}, ${formatAmount(widest.speakers, "speaker")}; boundaries ${how}.`,
-    method: `Estimate and interval: ${widest.method}.`,
+    counts: say.counts(
+      ...([first.row.contrast, formatAmount(long, "token"), formatAmount(short, "token")] as const),
+      ...([formatAmount(widest.speakers, "speaker"), say.how[first.row.basis]] as const),
+    ),
+    method: say.method(retold(widest.method)),
     warnings: groupWarnings(rows),
   };
 }
 
 /** Typical durations of the two sides of one row, in a sentence. */
 export function durationsSentence({ contrast, long, short }: RatioRow): string {
-  const names = words[contrast];
-  const bound = short.atFloorShare >= 0.005 ? "at most " : "";
-  return `Geometric means: ${formatMs(long.geometricMeanMs)} for ${names.long}, ${bound}${formatMs(short.geometricMeanMs)} for ${names.short}.`;
+  const means = [formatMs(long.geometricMeanMs), formatMs(short.geometricMeanMs)] as const;
+  return words().durations(contrast, ...means, short.atFloorShare >= 0.005);
 }
 
 /** How far speakers' own ratios lie apart, and the ratio over all of them. */
 export function speakerRatiosSentence(ratios: readonly number[], overall: RatioRow): string {
-  const bound = overall.bound === null ? "" : "at least ";
-  const span = `${bound}${formatRatio(Math.min(...ratios))} to ${formatRatio(Math.max(...ratios))} times`;
-  const over = isEstimated(overall)
-    ? `; over all of them ${times(overall, overall.estimate)} (${range(overall)})`
-    : "";
-  return `${formatAmount(ratios.length, "speaker")} range from ${span}${over}.`;
+  const over = isEstimated(overall) ? words().overAll(times(overall, overall.estimate), range(overall)) : "";
+  return words().speakers(
+    formatAmount(ratios.length, "speaker"),
+    formatRatio(Math.min(...ratios)),
+    formatRatio(Math.max(...ratios)),
+    overall.bound !== null,
+    over,
+  );
 }

@@ -33,6 +33,22 @@ export const figures = {
     "read-secondary": "seen in another work that quotes it",
     memory: "from memory, not confirmed",
   },
+  speakersDiffer: "How much do speakers differ?",
+  speaker: "speaker",
+  tokens: (n: number) => `${count(n)} tokens`,
+  oneSpeaker: "There is one speaker in this cut: nothing can be said about how speakers differ.",
+  noTwoSpeakers:
+    "There are not two speakers with both long and short sounds in this cut, so nothing can be said about how speakers differ.",
+  noMarks: "No speaker’s vowels carry a devoicing mark here.",
+  ruleSpeakers: "The rule is the same for every speaker, so it cannot show how they differ.",
+  rateDots:
+    "Each dot is a speaker, larger with more vowels; the band is the interval over all of them. Few vowels alone make dots scatter.",
+  ratioDots:
+    "Each dot is a speaker, compared with no one else; larger dots rest on more long sounds. The band is the interval over all of them.",
+  level: "level",
+  setComparison: "dataset and labels",
+  band: (low: number, high: number, what: string, seen: string) =>
+    `Band: ${low} to ${high}, published for ${what} (${seen})`,
   sources: "Published values: sources",
   address: "Address",
 };

@@ -1,3 +1,5 @@
+import type { Basis } from "../../basis.ts";
+
 const space = "\u00a0";
 const count = (value: number, one: string, several = `${one}s`) =>
   `${value.toLocaleString("en")} ${value === 1 ? one : several}`;
@@ -145,7 +147,8 @@ export const listen = {
   byRule: "for only a text rule has an opinion",
   duration: (ms: number, error: number | null, atFloor: boolean) =>
     `${atFloor ? "at most " : ""}${Math.round(ms)}${error === null ? "" : ` ±${space}${Math.round(error)}`}${space}ms`,
-  edges: (basis: string) => `edges ${basis}`,
+  edges: (basis: Basis, synthetic: boolean) =>
+    basis === "annotated" && synthetic ? "edges known, because the speech was made" : `edges ${basis}`,
   word_: (word: string) => `in ${word}`,
 
   // The picture.
@@ -234,6 +237,8 @@ export const listen = {
 
   // The table of measures.
   table: {
+    /** What a measure says, where this language says it otherwise than the table of columns. */
+    about: (_column: string): string | null => null,
     measure: "Measure",
     value: "Value",
     meaning: "Meaning",

@@ -2,28 +2,29 @@ import { count } from "./figures.ts";
 
 const many = (n: number, one: string) => `${count(n)} ${one}${n === 1 ? "" : "s"}`;
 
-/** A small picture's row, as a finding keeps it: a share from 0 to 1 or a ratio. */
-interface Mark {
-  readonly name: string;
-  readonly estimate: number;
-  readonly low: number;
-  readonly high: number;
-  readonly atLeast: boolean;
-}
-
-/** A question and its answer in another language than the results keep them in. */
-interface Retold {
-  readonly question: string;
-  readonly sentence: string;
-}
-
 /** The start page. */
 export const start = {
   title: "What this corpus shows",
   lead: (datasets: string, speakers: number, utterances: number, tokens: number): string =>
     `${datasets}: ${many(speakers, "speaker")}, ${many(utterances, "utterance")}, ${count(tokens)} vowels and consonants with their times.`,
-  /** Null where the results' own sentence is in this language. */
-  retell: (_id: string, _marks: readonly Mark[]): Retold | null => null,
+  /** The questions by their ids; `where`: the surroundings, as they stand at the start of a sentence. */
+  questions: {
+    "high-between-voiceless": {
+      question: "Are i and u whispered between voiceless consonants?",
+      where: "Between voiceless consonants",
+    },
+    "high-before-pause": {
+      question: "And before a pause, as in です?",
+      where: "Between a voiceless consonant and a pause",
+    },
+    "high-before-voiced": { question: "And before a voiced sound?", where: "Before a voiced sound" },
+    "non-high-between-voiceless": {
+      question: "Do a, e and o do the same?",
+      where: "Between voiceless consonants",
+    },
+    "vowel-length": { question: "Does a long vowel last twice as long?", where: "" },
+    gemination: { question: "Does a doubled consonant take an extra beat?", where: "" },
+  } as Readonly<Record<string, { readonly question: string; readonly where: string }>>,
   cannot: "What it cannot show",
   onward: "From here to your lesson",
   look: "Look closer",

@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { createAgreement } from "../../../src/estimates/agreement/agreement.ts";
+import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { anchors, boundariesAgainst, marksAgainst, sameTimes } from "../../../src/messages/agreement.ts";
-import { agreementWords } from "../../../src/messages/agreementPage.ts";
 import { agreementHtml } from "../../../src/publish/agreementHtml.ts";
 import { readAgreement, type ShownAgreement } from "../../../src/publish/readAgreement.ts";
 import { inventCard } from "../../pages/fixtures/cards.ts";
@@ -56,7 +56,7 @@ describe("agreementHtml", () => {
     expect(rows).toContainEqual(["all", "50", "6.5 ms", "−1.3 ms", "70.0 %", "91.2 %", "100.0 %"]);
     expect(rows).toContainEqual(["vowel to vowel", "7", "6.5 ms", "−1.3 ms", "70.0 %", "50.0 %", "100.0 %"]);
     expect(rows).toContainEqual(["/i, u/", "100", "40", "38", "94.0 %", "0.87"]);
-    expect(rows).toContainEqual([agreementWords.elsewhere, "0", "40", "38", "94.0 %", "–"]);
+    expect(rows).toContainEqual([interfaceText().agreement.elsewhere, "0", "40", "38", "94.0 %", "–"]);
   });
 
   test("sets the published figures beside it, each with its source", () => {
@@ -72,7 +72,9 @@ describe("agreementHtml", () => {
 
   test("says when labels mark no vowel, when results are newer, and when labels were compared with themselves", () => {
     expect(page({ devoicing: { ...report.devoicing, n: 0 } })).toContain(marksAgainst(null));
-    expect(page({ resultsCreatedAt: "2025-01-01T00:00:00.000Z" })).toContain(agreementWords.stale);
+    expect(page({ resultsCreatedAt: "2025-01-01T00:00:00.000Z" })).toContain(
+      "made with earlier results of this folder",
+    );
     expect(page({ boundaries: { ...report.boundaries, meanMs: 0 } })).toContain(sameTimes());
     expect(page()).not.toContain('class="notice"');
   });

@@ -46,7 +46,7 @@ describe("ruleExamplesHtml", () => {
     expect(page).toContain('src="./data/clips/a.wav"');
     expect(page).toContain('src="./data/clips/a.svg" alt="u after s"');
     expect(page).toContain("probability 0.99, one, b");
-    expect(page).toContain("devoiced /u/ after /s/ and before a pause");
+    expect(page).toContain("devoiced &#91;ɯ] after &#91;s] and before a pause");
     expect(page).toContain(english.ruleExamples.notAllHeard);
     expect(page).not.toContain("<img>");
   });

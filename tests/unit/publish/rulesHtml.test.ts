@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { verdicts as verdictKinds } from "../../../src/findings/rules/verdict.ts";
-import { ruleWords } from "../../../src/messages/rulesPage.ts";
+import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { rulesHtml, rulesKeyHtml, rulesLinkHtml } from "../../../src/publish/rulesHtml.ts";
 import { inventCard } from "../../pages/fixtures/cards.ts";
 import { sampleRun } from "./sampleRun.ts";
@@ -22,7 +22,7 @@ const textOf = (markup: string) =>
 describe("rulesHtml", () => {
   test("of results older than the judging of rules says how to get verdicts", () => {
     const text = rulesHtml(run, null).markup;
-    expect(text).toContain(ruleWords.noVerdicts);
+    expect(text).toContain(interfaceText().rules.noVerdicts);
     expect(text).toContain("morascope run");
     expect(text).toContain("morascope rules RESULTS");
     expect(rulesKeyHtml(run, null)).toBeNull();
@@ -30,7 +30,7 @@ describe("rulesHtml", () => {
   });
 
   test("of no verdict at all says so", () => {
-    expect(rulesHtml(run, []).markup).toContain(ruleWords.noRules);
+    expect(rulesHtml(run, []).markup).toContain(interfaceText().rules.noRules);
   });
 
   test("shows claim in both languages, verdict, dataset, sentence, counts, basis and source", () => {
@@ -43,7 +43,7 @@ describe("rulesHtml", () => {
       "Asks for: 1.50 to 3.00 times",
       "Over 12 speakers of d, it holds.",
       "1,200 against 3,400 sounds · 12 speakers · basis: aligned",
-      ruleWords.synthetic,
+      interfaceText().rules.synthetic,
       "Source: from memory",
       "Ratio of geometric means.",
     ])
@@ -147,8 +147,8 @@ describe("rulesHtml", () => {
           bySpeaker: bySpeaker && { ...bySpeaker, judged: 0 },
         }),
       );
-    expect(textOf(judged(0))).toContain(ruleWords.noParts);
-    expect(textOf(judged(0, null))).toContain(ruleWords.noEnvironments);
+    expect(textOf(judged(0))).toContain(interfaceText().rules.noParts);
+    expect(textOf(judged(0, null))).toContain(interfaceText().rules.noEnvironments);
     expect(textOf(judged(3))).toContain("Exceptions looked for in 3 environments: none is certain.");
   });
 });

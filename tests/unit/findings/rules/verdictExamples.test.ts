@@ -49,7 +49,7 @@ describe("verdictExamples", () => {
     expect(names(examples!.mostContrary)).toEqual(["u4", "u5"]);
     const [first] = examples!.clearest;
     expect(first).toMatchObject({ speaker: "a", index: 4, word: "w0", shows: "devoiced", value: 0.99 });
-    expect(exampleText(first!)).toBe("devoiced /u/ after /s/ and before /k/ in w0");
+    expect(exampleText(first!)).toBe("devoiced [ɯ] after [s] and before [k] in w0");
     expect(exampleValue(first!, "probability")).toBe("probability 0.99");
   });
 

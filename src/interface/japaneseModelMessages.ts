@@ -1,0 +1,234 @@
+import * as explain from "../messages/explain.ts";
+import * as models from "../messages/models.ts";
+import { type Retelling, retellingOf, retelling as tell } from "./retelling.ts";
+
+const exact = (english: string, japanese: string): Retelling =>
+  retellingOf(new RegExp(english.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")), () => japanese);
+
+const units: Readonly<Record<string, string>> = { speaker: "話者", word: "語", "sound frame": "音の並び" };
+const unitsOf = (text: string) =>
+  text
+    .split(" and ")
+    .map((unit) => units[unit] ?? unit)
+    .join("と");
+const unitOf = (unit: string | undefined) => units[unit ?? ""] ?? unit;
+
+/** What the models of devoicing and duration, and the answers from single sounds, warn of and rest on. */
+export const japaneseModelMessages = (bases: Readonly<Record<string, string>>): readonly Retelling[] => [
+  exact(
+    explain.noDevoiceableVowels(),
+    "無声音の間に短い /i/ や /u/ がないので、説明するものがありません。録音を増やしてください。",
+  ),
+  tell(
+    explain.noMarks as (vowels: number) => string,
+    (n) =>
+      `母音${n}個のどれにも無声化の印がありません。声を測れるように録音を与えるか、印のあるラベルを使ってください。`,
+  ),
+  retellingOf(
+    /The marks of all ([\d,]+) vowels were written from the text by a rule; .+/,
+    (n) =>
+      `母音${n}個の印はすべて規則がテキストから書いたものです。モデルは音声ではなく規則を見つけることになります。声を測れるように録音を与えてください。`,
+  ),
+  exact(
+    explain.noDurations(),
+    "長さのある母音がないので、説明するものがありません。録音を増やしてください。",
+  ),
+  retellingOf(
+    /([\d,]+) vowels whose mark was written from the text were left out\./,
+    (n) => `印がテキストから書かれた母音${n}個は除きました。`,
+  ),
+  retellingOf(
+    /([\d,]+) vowels with (\w+) marks were left out: only (\w+) ones are looked at, since they do not err alike\./,
+    (n, basis, kept) =>
+      `印の由来が「${bases[basis!] ?? basis}」の母音${n}個は除きました。誤り方が違うので、「${bases[kept!] ?? kept}」だけを見ます。`,
+  ),
+  exact(explain.devoiceablePopulation(), "無声子音のあと、無声子音またはポーズの前の短い /i/ と /u/"),
+  exact(explain.vowelPopulation(), "二つの子音の間の母音、長短とも"),
+  exact(
+    explain.finalIsBeforePause(),
+    "ポーズの前の母音はいつも区間の最後なので、ここでは二つで一つの効果です (後の音: ポーズ)。",
+  ),
+  retellingOf(
+    /(\w+) is known for (\d+) % of the vowels only and was left out of the model\./,
+    (term, n) => `「${term}」は母音の${n}%でしか分からないため、モデルから除きました。`,
+  ),
+  exact(
+    explain.wordsUnknown(),
+    "語が分からないので、前後の音が同じ母音 (前の子音・母音・後の子音) を一つの項目とみなします。",
+  ),
+  retellingOf(
+    /(\d+) % of the vowels stand at the shortest duration the aligner can give\. Their true length is unknown, which draws all effects towards none\./,
+    (n) =>
+      `母音の${n}%が、自動整列の付けられる最短の長さにあります。実際の長さが分からないため、どの効果も小さく出ます。`,
+  ),
+  exact(
+    explain.rateIsPartOfDuration(),
+    "話す速さにはその母音自身の時間も含まれるため、効果の一部は計算上のものです。",
+  ),
+  exact(
+    explain.alignedTimes(),
+    "時刻は自動整列によるものです。小さな効果は、ある種の音の境界での癖かもしれません。",
+  ),
+  retellingOf(
+    /one regression( with Firth's correction)?; intervals clustered by (.+), the widest of them \(CR2, t\)/,
+    (firth, by) =>
+      `一つの回帰${firth === "" ? "" : " (Firthの補正)"}。${unitsOf(by!)}を単位とする区間のうち最も広いもの (CR2、t)`,
+  ),
+  retellingOf(
+    /random intercepts for (.+) \((.+)\); t intervals that hold where every (.+) shows the same effects/,
+    (by, method, unit) =>
+      `${unitsOf(by!)}の変量切片 (${method === "Laplace approximation" ? "ラプラス近似" : method})。どの${unitOf(unit)}でも効果が同じなら成り立つt区間`,
+  ),
+  retellingOf(
+    /One speaker: intervals are clustered by (.+) and speak of this speaker only\./,
+    (unit) => `話者は一人です。区間は${unitOf(unit)}を単位とし、この話者についてだけのものです。`,
+  ),
+  retellingOf(
+    /All vowels belong to one (.+): nothing follows about other .+s\./,
+    (unit) => `すべての母音が一つの${unitOf(unit)}のものです。ほかの${unitOf(unit)}のことは分かりません。`,
+  ),
+  retellingOf(
+    /One speaker and one (.+): there is nothing to compare, so that no error can be estimated\. Use more recordings\./,
+    (unit) =>
+      `話者も${unitOf(unit)}も一つなので、比べるものがなく、誤差を推定できません。録音を増やしてください。`,
+  ),
+  retellingOf(
+    /There is one (.+) only, so that variation among .+s cannot be estimated\./,
+    (unit) => `${unitOf(unit)}が一つなので、その間のばらつきを推定できません。`,
+  ),
+  retellingOf(
+    /Every vowel has a (.+) of its own, so that variation among .+s cannot be told from chance\./,
+    (unit) => `母音ごとに${unitOf(unit)}が違うので、その間のばらつきを偶然と区別できません。`,
+  ),
+  exact(explain.noBounds(), "区間のない効果は、話者または語が少なく、誤差を推定できないものです。"),
+  retellingOf(
+    /For (.+) the clustered interval is more than twice as wide as that of the mixed model: .+/,
+    (effects) =>
+      `${effects}: クラスター回帰の区間が混合モデルの2倍を超えています。効果そのものが話者や語で違い、変量切片がそれを捉えていないのかもしれません。広いほうに従ってください。`,
+  ),
+  retellingOf(
+    /(.+): the models contradict each other \(clustered (.+), mixed (.+)\)\. (.+) Take it as unknown\./,
+    (name, one, other) =>
+      `${name}: 二つのモデルが食い違います (クラスター回帰 ${one}、混合モデル ${other})。効果が話者や語で違うか、少数の語が効果を担っているようです。分からないものとしてください。`,
+  ),
+  retellingOf(
+    /Of ([\d,]+) vowels ([\d,]+) are looked at, those of every (\d+)\w+ recording: .+/,
+    (all, kept, n) =>
+      `母音${all}個のうち、録音${n}件に1件ずつの${kept}個を見ています。それ以上は時間がかかるだけで、確かさはほとんど増えません。`,
+  ),
+  exact(
+    explain.noFormants(),
+    "フォルマントを測れた母音がありません。録音が必要で、ラベルだけでは母音の音色は分かりません。",
+  ),
+  tell(
+    explain.groupedByPitch,
+    (hz) =>
+      `話者は声の高さ (F0の中央値が${hz} Hz未満か以上か) で分けています。フォルマントは声道が長いほど低くなるためです。分けているのは声で、人については何も述べません。`,
+  ),
+  retellingOf(
+    /([\d,]+) speakers lack (\d+) measured vowels of each of the five kinds and have no normalised values\./,
+    (n, least) => `話者${n}名は、五つの母音のどれかが${least}個測れていないため、正規化した値がありません。`,
+  ),
+  retellingOf(
+    /(\d+) % of the vowels with a voice have no reliable formants and are left out; high voices and nasal surroundings lose most\./,
+    (n) =>
+      `有声の母音の${n}%は信頼できるフォルマントがないため除きました。高い声と鼻音の隣で多く失われます。`,
+  ),
+  exact(
+    explain.formantsOneSpeaker(),
+    "話者は一人です。区間はこの話者の母音を独立とみなしたもので、ほかの話者のことは分かりません。",
+  ),
+  exact(
+    explain.noFrication(),
+    "スペクトルを測れた子音がありません。録音が必要で、ラベルだけでは子音の音色は分かりません。",
+  ),
+  exact(
+    explain.noColouringEvidence(),
+    "これらの子音のあとに、証拠になる印 (注釈または測定) のある母音がありません。",
+  ),
+  retellingOf(
+    /([\d,]+) before \/i\/ and ([\d,]+) before \/u\/, where (\d+) of each are needed to compare\./,
+    (i, u, least) => `/i/ の前に${i}個、/u/ の前に${u}個で、比べるにはそれぞれ${least}個必要です。`,
+  ),
+  exact(
+    explain.noSpeakerWithBoth(),
+    "両方の母音の前にその子音がある話者がいないので、話者の中で比べられません。",
+  ),
+  exact(
+    explain.onlyTwoConsonants(),
+    "両方の母音の前に同じ音として立つのは /k/ と /sh/ だけで、ほかの子音には比べる組がありません (Whang 2018、JASA 143:1159–1172)。",
+  ),
+  exact(explain.nothingJudgedTwice(), "人が印を付け、かつ測定された母音がありません。"),
+  exact(
+    explain.noTimedWords(),
+    "語が分からないか、長さの違う語を三つ以上持つ話者がいないため、直線を引けません。",
+  ),
+  exact(
+    explain.noTimedPhrases(),
+    "長さの違うポーズ間の区間を三つ以上持つ話者がいないため、直線を引けません。",
+  ),
+  exact(explain.noTwinMorae(), "証拠になる印があり、同じ話者で無声化と有声の両方が現れる拍がありません。"),
+  exact(explain.noRhythm(), "長さのある区間がありません。"),
+  exact(
+    explain.rhythmDependsOnText(),
+    "リズムの値は読んだ文によって変わります。同じ文どうしを、値より順序で比べてください (Arvaniti 2009、Phonetica 66:46–63)。",
+  ),
+  exact(
+    explain.colouringModels(),
+    "話者の中での重心の差。話者と語を単位とする区間のうち最も広いもの (CR2、t)。あわせて変量切片 (REML、t)",
+  ),
+  retellingOf(
+    /share judged as marked; Wilson interval over the vowels of one speaker/,
+    () => "印どおりに判定された割合。一人の話者の母音についてのウィルソン区間",
+  ),
+  retellingOf(
+    /share judged as marked; interval clustered by (\d+) speakers .+/,
+    (n) => `印どおりに判定された割合。話者${n}名を単位とする区間 (ロジット尺度、小標本補正、t)`,
+  ),
+  retellingOf(
+    /The corpus has ([\d,]+) vowels and consonants\. A run answers these questions at once for up to ([\d,]+); .+/,
+    (n, most) =>
+      `このコーパスには母音と子音が${n}個あります。実行時に答えられるのは${most}個までで、それを超えるものには \`morascope explain RESULTS\` が時間をかけて答えます。`,
+  ),
+  retellingOf(
+    /mean over speakers, each counting the same, with t interval; one speaker: over vowels\. z: Lobanov \(1971\), the five vowels weighing the same/,
+    () =>
+      "話者を等しく扱った平均とt区間。話者が一人のときは母音について。z: Lobanov (1971)、五つの母音を等しく扱う",
+  ),
+  exact(
+    models.noVariation("speaker"),
+    "話者の間のばらつきは0と推定されました。偶然を超えるものは見られません。",
+  ),
+  exact(models.noVariation("word"), "語の間のばらつきは0と推定されました。偶然を超えるものは見られません。"),
+  retellingOf(
+    /Odds ratios would be infinite \((.+)\)\. .+/,
+    (found) => `オッズ比が無限大になります (${found})。水準をまとめるか、除いてください。`,
+  ),
+  retellingOf(
+    /Firth's correction was used, because odds ratios would otherwise be infinite \((.+)\)\. .+/,
+    (found) =>
+      `オッズ比が無限大にならないよう、Firthの補正を用いました (${found})。そのオッズ比は「とても大きい」または「とても小さい」とだけ読んでください。`,
+  ),
+  retellingOf(
+    /(.+) did not settle after ([\d,]+) steps?; do not report these numbers\. .+/,
+    (what, n) => `${what} は${n}回で収束しませんでした。この数値は使わないでください。`,
+  ),
+  retellingOf(
+    /([\d,]+) rows? with unknown (.+) (?:was|were) left out\./,
+    (n, column) => `「${column}」が分からない${n}行は除きました。`,
+  ),
+  retellingOf(
+    /(.+) has one value here \((.+)\), so its effect cannot be estimated; it was left out of the model\./,
+    (column, value) =>
+      `「${column}」の値はここでは一つ (${value}) なので、効果を推定できず、モデルから除きました。`,
+  ),
+  retellingOf(
+    /(.+) follows exactly from the other terms here, so its effect cannot be told apart from theirs; it was left out\./,
+    (name) => `「${name}」はほかの項から決まるため、効果を区別できず、除きました。`,
+  ),
+  retellingOf(
+    /Only ([\d,]+) (\w+?)s?: errors clustered by .+ cannot be estimated\. .+/,
+    (n, unit) =>
+      `${unitOf(unit)}は${n}だけなので、それを単位とする誤差を推定できません。少なくとも2、信頼するには20以上必要です。`,
+  ),
+];
