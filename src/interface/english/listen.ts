@@ -237,8 +237,7 @@ export const listen = {
 
   // The table of measures.
   table: {
-    /** What a measure says, where this language says it otherwise than the table of columns. */
-    about: (_column: string): string | null => null,
+    about: (_column: string): string | null => null, // as the table of columns says it
     measure: "Measure",
     value: "Value",
     meaning: "Meaning",
