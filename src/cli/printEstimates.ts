@@ -28,7 +28,7 @@ export function formatEstimates<R extends EstimateRow>(
 }
 
 /** Fields that hold a group of values, or null in its place; they become columns with joined names (`longMeanMs`). */
-const groups = ["equalWeight", "crossed", "corrected", "censored", "long", "short"] as const;
+const groups = ["equalWeight", "crossed", "voiced", "corrected", "censored", "long", "short"] as const;
 
 /** Cuts come first, then the fields in the order of the row's type; lists are joined by a blank. */
 function csvOf(rows: readonly EstimateRow[]): string {

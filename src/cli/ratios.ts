@@ -1,7 +1,7 @@
 import { type Command, Option } from "commander";
 import { type Contrast, contrasts, type Surroundings, surroundings } from "../estimates/lengthContrast.ts";
 import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
-import { ratiosWithWords } from "../estimates/words.ts";
+import { ratiosWithWords } from "../estimates/ratiosWithWords.ts";
 import { loadVoicedCells } from "../loadVoicedCells.ts";
 import { leftOutDevoiced } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
@@ -26,6 +26,12 @@ const columns = (level: number): readonly TextColumn<RatioRow>[] => [
     text: (row) => (row.low === null ? "–" : `${ratio(row.low)} to ${ratio(row.high)}`),
     right: true,
   },
+  {
+    heading: "interval by word too",
+    text: ({ crossed }) => (crossed === null ? "–" : `${ratio(crossed.low)} to ${ratio(crossed.high)}`),
+    right: true,
+  },
+  { heading: "voiced only", text: ({ voiced }) => ratio(voiced?.estimate ?? null), right: true },
   { heading: "of means", text: (row) => ratio(row.arithmetic), right: true },
   { heading: "of medians", text: (row) => ratio(row.median), right: true },
   { heading: "long", text: (row) => `${ms(row.long.meanMs)} (${row.long.tokens})`, right: true },

@@ -2,15 +2,21 @@ import type { Basis } from "../basis.ts";
 import { devoicedAmongShort, onesidedCuts } from "../messages/estimates.ts";
 import type { Cells } from "./cells.ts";
 import { type ContrastOptions, contrastGroups } from "./contrastGroups.ts";
+import type { CrossedRatio } from "./crossedRatio.ts";
 import type { Cut } from "./dimensions.ts";
 import { filterRestrictions } from "./filter.ts";
 import { type Contrast, type Surroundings, selectContrast, sides } from "./lengthContrast.ts";
 import { type RatioCore, ratioCore } from "./ratioCore.ts";
+import type { VoicedRatio } from "./voicedRatio.ts";
 
 export interface RatioRow extends RatioCore {
   readonly by: Cut;
   /** Words that the sounds stand in; null where only cells are at hand, which hold no words. */
   readonly words: number | null;
+  /** The interval where words count as belonging together too; null likewise, and where too few words stand on a side. */
+  readonly crossed: CrossedRatio | null;
+  /** The same without devoiced vowels; null likewise, and where no short vowel is known to be devoiced. */
+  readonly voiced: VoicedRatio | null;
   /** How the boundaries came about. */
   readonly basis: Basis;
   readonly dataset: string;
@@ -49,7 +55,7 @@ export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
     rows.push({
       by: Object.fromEntries(shown.map((dim) => [dim, group.label(dim)])),
       ...ratioCore(group.pairs, group.strata, level),
-      words: null,
+      ...{ words: null, crossed: null, voiced: null },
       basis: group.label("timeBasis") as Basis,
       dataset: String(group.label("dataset")),
       labelSet: String(group.label("labelSet")),

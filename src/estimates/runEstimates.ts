@@ -2,9 +2,10 @@ import type { Cells } from "./cells.ts";
 import type { DecisionAccuracy } from "./correctedRate.ts";
 import { devoicingRates, type Rates } from "./rates.ts";
 import { durationRatios, type Ratios } from "./ratios.ts";
+import { ratiosWithWords } from "./ratiosWithWords.ts";
 import { type StandardRate, type StandardRatio, standardRates, standardRatios } from "./standardCuts.ts";
 import type { TokenTable } from "./tokenTable.ts";
-import { ratesWithWords, ratiosWithWords } from "./words.ts";
+import { ratesWithWords } from "./words.ts";
 
 /** What `estimates.json` holds: the standard cuts with their rows and notes. */
 export interface Estimates {

@@ -3,9 +3,7 @@ import type { Cells } from "./cells.ts";
 import { type CrossedRate, crossedRate } from "./crossedRate.ts";
 import type { Dim } from "./dimensions.ts";
 import { filterRestrictions } from "./filter.ts";
-import { selectContrast } from "./lengthContrast.ts";
 import type { RateOptions, RateRow, Rates } from "./rates.ts";
-import type { RatioOptions, RatioRow, Ratios } from "./ratios.ts";
 import { selectCells, selectWhere } from "./selection.ts";
 import { labelAt, type TokenTable } from "./tokenTable.ts";
 
@@ -40,34 +38,15 @@ export function ratesWithWords(rates: Rates, table: TokenTable, options: RateOpt
   };
 }
 
-/** The same ratios with the number of words behind each. */
-export function ratiosWithWords(ratios: Ratios, table: TokenTable, options: RatioOptions): Ratios {
-  const { contrast, filter, surroundings = "consonants", floor = "keep" } = options;
-  const compared = selectContrast(selectable(table), filterRestrictions(filter), contrast, surroundings);
-  const kept =
-    floor === "keep"
-      ? compared
-      : selectWhere(compared, (row) => labelAt(table.labels.atFloor, row) !== "true");
-  const rowsOf = grouped(table, kept, ratios.rows, "timeBasis");
-  return {
-    ...ratios,
-    rows: ratios.rows.map((row): RatioRow => {
-      const phones = new Set(row.phones);
-      const own = rowsOf(row).filter((at) => phones.has(labelAt(table.labels.phone, at) ?? ""));
-      return { ...row, words: own.length === row.tokens ? countWords(table, own) : null };
-    }),
-  };
-}
-
 /** Tokens have the columns that cells are chosen by. */
-function selectable({ size, labels }: TokenTable): Pick<Cells, "size" | "dimensions"> {
+export function selectable({ size, labels }: TokenTable): Pick<Cells, "size" | "dimensions"> {
   return { size, dimensions: labels as unknown as Cells["dimensions"] };
 }
 
 type Row = Pick<RateRow, "by" | "dataset" | "labelSet" | "basis">;
 
 /** Tokens by the columns that tell the rows apart. */
-function grouped(
+export function grouped(
   { labels }: TokenTable,
   chosen: Uint32Array,
   rows: readonly Row[],
@@ -86,7 +65,7 @@ function grouped(
     groups.get(JSON.stringify([dataset, labelSet, of, ...dims.map((dim) => by[dim] ?? null)])) ?? [];
 }
 
-function countWords({ labels: { word } }: TokenTable, rows: readonly number[]): number | null {
+export function countWords({ labels: { word } }: TokenTable, rows: readonly number[]): number | null {
   const known = rows.filter((row) => labelAt(word, row) !== null);
   if (rows.length === 0 || known.length < leastKnown * rows.length) return null;
   return new Set(known.map((row) => word.codes[row]!)).size;

@@ -2,9 +2,8 @@ import { describe, expect, test } from "vitest";
 import { type CellToken, cellsFromTokens } from "../../../src/estimates/cellsFromTokens.ts";
 import { crossedRate } from "../../../src/estimates/crossedRate.ts";
 import { devoicingRates } from "../../../src/estimates/rates.ts";
-import { durationRatios } from "../../../src/estimates/ratios.ts";
 import { tokenTableOfRows } from "../../../src/estimates/tokenTable.ts";
-import { ratesWithWords, ratiosWithWords } from "../../../src/estimates/words.ts";
+import { ratesWithWords } from "../../../src/estimates/words.ts";
 import { seededRandom } from "../../../src/statistics/seededRandom.ts";
 import { plainToken } from "./sampleTokens.ts";
 
@@ -60,18 +59,4 @@ describe("ratesWithWords", () => {
     const others = tokenTableOfRows(invent().slice(0, 800));
     expect(ratesWithWords(plain, others, {}).rows.every(({ words }) => words === null)).toBe(true);
   });
-});
-
-test("ratiosWithWords counts the words of the sounds compared, also without those at the floor", () => {
-  const tokens = invent();
-  for (const floor of ["keep", "drop"] as const) {
-    const options = { contrast: "vowel-length", by: ["phone"], floor } as const;
-    const plain = durationRatios(cellsFromTokens(tokens), options);
-    const got = ratiosWithWords(plain, tokenTableOfRows(tokens), options);
-    expect(got.rows.map(({ by, words }) => [by.phone, words])).toEqual([
-      ["i", 5],
-      ["u", 4],
-    ]);
-    expect(got.rows.map((row) => ({ ...row, words: null }))).toEqual(plain.rows);
-  }
 });

@@ -53,7 +53,7 @@ export function ratioRow(changes: Partial<RatioRow> = {}): RatioRow {
     method: "a method",
     tokens: 100,
     speakers: 12,
-    words: null,
+    ...{ words: null, crossed: null, voiced: null },
     phones: ["a"],
     arithmetic: 2.3,
     median: 2.5,
