@@ -407,6 +407,10 @@ export const japanese: Translation<typeof english> = {
       overlap: "区間が重なるため、このコーパスでは違いがあるとは言えません。",
       counted: (_contrast, long, alone) =>
         `${long}を数えました${alone ? "。ほかの話者のことは分かりません" : ""}。`,
+      voiced: (share, names, ratios) =>
+        `短い${names}の${share}は無声化して短くなっています。有声のものとだけ比べると、${ratios}です。`,
+      withDevoiced: (share, names) =>
+        `短い${names}の${share}は無声化して短くなっており、それも数えています。`,
       how: {
         measured: "境界は測定",
         annotated: "境界は人が付けたもの、または合成時に既知のもの",
@@ -837,7 +841,7 @@ export const japanese: Translation<typeof english> = {
   figures: {
     noAnswers:
       "この結果には個々の音についての答えがありません。別の版で作られたものです。もう一度実行してください。",
-    cannotTell: (reason) => `ここでは分かりません。${reason}`,
+    cannotTell: (reason) => `ここでは分かりません。${retoldBy(retellings, reason) ?? reason}`,
     times: {
       measured: "時刻は音声から測定",
       annotated: "時刻は人が付けたもの、または合成時に既知のもの",

@@ -1,5 +1,6 @@
 import * as explain from "../messages/explain.ts";
 import * as models from "../messages/models.ts";
+import { termInJapanese, termsInJapanese } from "./japaneseTerms.ts";
 import { type Retelling, retellingOf, retelling as tell } from "./retelling.ts";
 
 const exact = (english: string, japanese: string): Retelling =>
@@ -104,12 +105,12 @@ export const japaneseModelMessages = (bases: Readonly<Record<string, string>>): 
   retellingOf(
     /For (.+) the clustered interval is more than twice as wide as that of the mixed model: .+/,
     (effects) =>
-      `${effects}: クラスター回帰の区間が混合モデルの2倍を超えています。効果そのものが話者や語で違い、変量切片がそれを捉えていないのかもしれません。広いほうに従ってください。`,
+      `${termsInJapanese(effects!)}: クラスター回帰の区間が混合モデルの2倍を超えています。効果そのものが話者や語で違い、変量切片がそれを捉えていないのかもしれません。広いほうに従ってください。`,
   ),
   retellingOf(
     /(.+): the models contradict each other \(clustered (.+), mixed (.+)\)\. (.+) Take it as unknown\./,
     (name, one, other) =>
-      `${name}: 二つのモデルが食い違います (クラスター回帰 ${one}、混合モデル ${other})。効果が話者や語で違うか、少数の語が効果を担っているようです。分からないものとしてください。`,
+      `「${termInJapanese(name!)}」: 二つのモデルが食い違います (クラスター回帰 ${one}、混合モデル ${other})。効果が話者や語で違うか、少数の語が効果を担っているようです。分からないものとしてください。`,
   ),
   retellingOf(
     /Of ([\d,]+) vowels ([\d,]+) are looked at, those of every (\d+)\w+ recording: .+/,
@@ -214,8 +215,8 @@ export const japaneseModelMessages = (bases: Readonly<Record<string, string>>): 
     (what, n) => `${what} は${n}回で収束しませんでした。この数値は使わないでください。`,
   ),
   retellingOf(
-    /([\d,]+) rows? with unknown (.+) (?:was|were) left out\./,
-    (n, column) => `「${column}」が分からない${n}行は除きました。`,
+    /([\d,]+) rows? where (.+) is unknown (?:was|were) left out\./,
+    (n, column) => `「${termInJapanese(column!)}」が分からない${n}行は除きました。`,
   ),
   retellingOf(
     /(.+) has one value here \((.+)\), so its effect cannot be estimated; it was left out of the model\./,
@@ -231,4 +232,44 @@ export const japaneseModelMessages = (bases: Readonly<Record<string, string>>): 
     (n, unit) =>
       `${unitOf(unit)}は${n}だけなので、それを単位とする誤差を推定できません。少なくとも2、信頼するには20以上必要です。`,
   ),
+  retellingOf(
+    /(.+): (?:its one vowel is (\w+)|(none|all) of its ([\d,]+) vowels are devoiced), so an odds ratio has no bound\. .+/,
+    (name, one, how, n) =>
+      `「${termInJapanese(name!)}」: ${outcome(one!, how!, n!)}ため、オッズ比に限りがありません。除きましたが、ほかの項の効果は変わりません。`,
+  ),
+  retellingOf(
+    /(.+) alone tells every outcome \(.+\), so that odds ratios have no bound and nothing is left for other terms to explain\. .+/,
+    (term) =>
+      `「${termInJapanese(term!)}」だけですべてが決まるため、オッズ比に限りがなく、ほかの項が説明するものが残りません。割合を見るか、録音を増やしてください。`,
+  ),
+  retellingOf(
+    /Percentage points are left out: they average over how much speakers differ, which (\d+) speakers cannot tell\./,
+    (n) =>
+      `パーセントポイントは示しません。話者の違いを平均したものですが、話者${n}名ではその違いが分からないためです。`,
+  ),
+  retellingOf(
+    /No effect is given for what takes part in telling some vowels without exception: (.+)\./,
+    (names) => `一部の母音を例外なく決めてしまう項の効果は示しません: ${termsInJapanese(names!)}。`,
+  ),
+  retellingOf(
+    /(.+): too few to tell \(([\d,]+) tokens?(?: by ([\d,]+) (.+?)s?)?\)\./,
+    (name, n, groups, unit) =>
+      `「${termInJapanese(name!)}」: 少なすぎて分かりません (${n}個${groups === "" ? "" : `、${unitOf(unit)}は${groups}`})。`,
+  ),
+  retellingOf(
+    /(.+): too few to tell \(([\d,]+) of ([\d,]+) tokens? marked, so that one of the two outcomes is rare\)\./,
+    (name, marked, n) =>
+      `「${termInJapanese(name!)}」: 一方の結果が少なすぎて分かりません (${n}個のうち無声化${marked}個)。`,
+  ),
+  retellingOf(
+    /(.+): too few to tell \(only ([\d,]+) tokens? of the rarer outcome\)\./,
+    (name, n) => `「${termInJapanese(name!)}」: 少なすぎて分かりません (少ないほうの結果が${n}個だけ)。`,
+  ),
+  exact(explain.tooFewToTell(), "少なすぎて分からない"),
+  exact(explain.noExceptions(), "例外なし"),
 ];
+
+function outcome(one: string, how: string, n: string): string {
+  if (one !== "") return `ただ一つの母音が${one === "devoiced" ? "無声化している" : "有声である"}`;
+  return `${n}個の母音が${how === "none" ? "一つも無声化していない" : "すべて無声化している"}`;
+}

@@ -1,5 +1,5 @@
 import { interfaceText } from "../interface/interfaceText.ts";
-import { retold } from "../interface/retold.ts";
+import { cardWords } from "./cardWords.ts";
 import { bibtex } from "./cite/bibtex.ts";
 import { datasetWords } from "./cite/citationText.ts";
 import {
@@ -44,7 +44,7 @@ function datasetHtml(dataset: SourceDataset): Html {
   const { id, name, citation, notice } = dataset;
   const remarks = [
     citation === null ? words.noCitation : null,
-    notice === null ? null : retold(notice),
+    notice === null ? null : cardWords(notice),
   ].filter((remark) => remark !== null);
   return html`<section class="card" aria-labelledby="cite-${id}"><h3 id="cite-${id}">${name}</h3>${remarks.map((remark) => html`<p>${remark}</p>`)}${forms(datasetText(dataset), datasetItem(dataset))}</section>`;
 }

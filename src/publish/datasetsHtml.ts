@@ -1,6 +1,6 @@
 import type { DatasetCard, LabelSetCard, Problem } from "../datasets/types.ts";
 import { interfaceText, pageAddress } from "../interface/interfaceText.ts";
-import { retold } from "../interface/retold.ts";
+import { cardWords } from "./cardWords.ts";
 import { type Html, html } from "./html.ts";
 import { problemsHtml } from "./problemsHtml.ts";
 import type { Run } from "./readResults.ts";
@@ -73,7 +73,7 @@ export function cardHtml(card: DatasetCard, linked = true): Html {
     ),
     fact(facts.readAs, inEnglish(`${card.layout}: ${card.recognisedBy}`)),
   ];
-  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>${version(card.version)}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${retold(card.notice)}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${known}</dl><h3 id="${heading}-labels">${labels}</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr>${columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
+  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>${version(card.version)}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${cardWords(card.notice)}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${known}</dl><h3 id="${heading}-labels">${labels}</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr>${columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
 }
 
 /** The cards of a run and what was left out of it, every text of the dataset shown as text. */

@@ -1,6 +1,6 @@
 import { inLanguage, interfaceText, localAddress } from "../interface/interfaceText.ts";
 import { type Language, languages } from "../interface/languages.ts";
-import { retold } from "../interface/retold.ts";
+import { cardWords } from "./cardWords.ts";
 import { type Html, html } from "./html.ts";
 import { type NavigationPage, navigationHtml } from "./navigationHtml.ts";
 import type { OwnPage } from "./ownPages.ts";
@@ -23,7 +23,7 @@ function notices(run: Run): Html | null {
   const told = run.datasets.filter((card) => card.notice !== null);
   if (told.length === 0) return null;
   return html`<aside class="notice" aria-label="${interfaceText().site.aboutData}">${told.map(
-    (card) => html`<p><strong>${card.name}.</strong> ${retold(card.notice ?? "")}</p>`,
+    (card) => html`<p><strong>${card.name}.</strong> ${cardWords(card.notice ?? "")}</p>`,
   )}</aside>`;
 }
 

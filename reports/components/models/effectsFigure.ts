@@ -63,7 +63,7 @@ function modelRemarks(models: readonly Model[]): string[] {
   return models.map(({ kind, status, reason }) =>
     status === "ok"
       ? words.converged(words.models[kind])
-      : words.failed[status](words.models[kind], reason ?? ""),
+      : words.failed[status](words.models[kind], retold(reason ?? "")),
   );
 }
 

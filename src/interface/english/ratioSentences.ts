@@ -37,6 +37,12 @@ export const ratioSentences = {
   overlap: " The intervals overlap, so this corpus does not tell them apart.",
   counted: (_contrast: Contrast, long: string, alone: boolean) =>
     `Counted on ${long}${alone ? ", and nothing follows about other speakers" : ""}.`,
+  /** `share` of the short vowels of these names are devoiced; `ratios` against the others, `2.56 times (/i/; …)`. */
+  voiced: (share: string, names: string, ratios: string) =>
+    `Here ${share} of the short ${names} are whispered, which makes them shorter; against voiced ones alone it is ${ratios}.`,
+  /** Where only cells are at hand, which do not tell how long the voiced ones are. */
+  withDevoiced: (share: string, names: string) =>
+    `Here ${share} of the short ${names} are whispered, which makes them shorter; they are counted too.`,
   how: {
     measured: "measured",
     annotated: "set by a person, or known because the speech was made",
