@@ -7,6 +7,8 @@ export interface CellDurations {
   readonly sumMs: Float64Array;
   readonly sumLogMs: Float64Array;
   readonly sumSquareLogMs: Float64Array;
+  /** Tokens with a devoicing mark that says so; null where nothing tells which of them are left. */
+  readonly devoiced: Float64Array | null;
   /** Tokens to skip at the lower end of each cell's histogram; null for none. */
   readonly skip: Float64Array | null;
 }
@@ -39,5 +41,5 @@ export function dropFloor(cells: Cells): CellDurations {
     }
   }
   const none = new Float64Array(cells.size);
-  return { tokens, atFloor: none, sumMs, sumLogMs, sumSquareLogMs, skip: cells.atFloor };
+  return { tokens, atFloor: none, sumMs, sumLogMs, sumSquareLogMs, devoiced: null, skip: cells.atFloor };
 }

@@ -1,5 +1,6 @@
+import { type Basis, isEvidence } from "../basis.ts";
 import type { CellDurations } from "./cellDurations.ts";
-import type { Cells } from "./cells.ts";
+import type { Cells, Dimension } from "./cells.ts";
 import type { Dim } from "./dimensions.ts";
 import type { Stratum } from "./pairedRatio.ts";
 import { partHistograms } from "./partHistograms.ts";
@@ -10,6 +11,8 @@ import type { Selection } from "./selection.ts";
 export interface DurationSums {
   tokens: number;
   atFloor: number;
+  /** Devoiced by a mark that is evidence, not by a text rule; NaN where that is not known. */
+  devoiced: number;
   sumMs: number;
   sumLogMs: number;
   sumSquareLogMs: number;
@@ -55,7 +58,7 @@ export function lengthGroups(
   const byPhone = finer("phone", "length");
   const bySpeaker = finer("phone", "length", "speaker");
   const histograms = partHistograms(cells, byPhone, durations.skip);
-  const speakerSums = sumsOf(bySpeaker, durations);
+  const speakerSums = sumsOf(bySpeaker, durations, cells.dimensions.devoicedBasis);
   const speakerRuns = runsOf(bySpeaker, byPhone.dims.length);
 
   return runsOf(byPhone, dims.length).map(([from, to]) => {
@@ -105,10 +108,11 @@ function pairUp(phones: ReadonlyMap<string, { long?: Side; short?: Side }>) {
   return { pairs, strata, onesided };
 }
 
-function sumsOf(parts: Partition, durations: CellDurations): DurationSums[] {
+function sumsOf(parts: Partition, durations: CellDurations, { codes, labels }: Dimension): DurationSums[] {
   const { selection, partOf, count } = parts;
-  const { tokens, atFloor, sumMs, sumLogMs, sumSquareLogMs } = durations;
-  const width = 5;
+  const { tokens, atFloor, sumMs, sumLogMs, sumSquareLogMs, devoiced } = durations;
+  const evident = labels.map((basis) => basis !== null && isEvidence(basis as Basis));
+  const width = 6;
   const sums = new Float64Array(count * width);
   for (let i = 0; i < partOf.length; i++) {
     const at = partOf[i]! * width;
@@ -118,6 +122,8 @@ function sumsOf(parts: Partition, durations: CellDurations): DurationSums[] {
     sums[at + 2]! += sumMs[cell]!;
     sums[at + 3]! += sumLogMs[cell]!;
     sums[at + 4]! += sumSquareLogMs[cell]!;
+    if (devoiced === null) sums[at + 5] = Number.NaN;
+    else if (evident[codes[cell]!]) sums[at + 5]! += devoiced[cell]!;
   }
   return Array.from({ length: count }, (_, part) => ({
     tokens: sums[part * width]!,
@@ -125,6 +131,7 @@ function sumsOf(parts: Partition, durations: CellDurations): DurationSums[] {
     sumMs: sums[part * width + 2]!,
     sumLogMs: sums[part * width + 3]!,
     sumSquareLogMs: sums[part * width + 4]!,
+    devoiced: sums[part * width + 5]!,
   }));
 }
 
@@ -142,7 +149,10 @@ function speakersOf(
 }
 
 function addAll(all: readonly DurationSums[]): DurationSums {
-  const total: DurationSums = { tokens: 0, atFloor: 0, sumMs: 0, sumLogMs: 0, sumSquareLogMs: 0 };
+  const total: DurationSums = {
+    ...{ tokens: 0, atFloor: 0, devoiced: 0 },
+    ...{ sumMs: 0, sumLogMs: 0, sumSquareLogMs: 0 },
+  };
   for (const sums of all)
     for (const name of Object.keys(total) as (keyof DurationSums)[]) total[name] += sums[name];
   return total;

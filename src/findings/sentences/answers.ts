@@ -4,6 +4,7 @@ import { interfaceText } from "../../interface/interfaceText.ts";
 import { formatAmount, formatCount, intervalName, joinWords, percentRange, roundPercent } from "../format.ts";
 import { soundName } from "../soundNames.ts";
 import { compareRatios } from "./ratios.ts";
+import { voicedSentence } from "./voicedRatios.ts";
 
 function one({ by, estimate, low, high, level }: RateRow, withLevel: boolean): string {
   const name = soundName(String(by.phone));
@@ -47,5 +48,8 @@ export function answerRatios(rows: readonly RatioRow[]): string {
     contrast === "gemination" ? "doubled consonant" : "long vowel",
   );
   const alone = rows.every((row) => row.scope === "one speaker");
-  return `${compareRatios(named)} ${interfaceText().sentences.ratios.counted(contrast, long, alone)}`;
+  const counted = interfaceText().sentences.ratios.counted(contrast, long, alone);
+  return [compareRatios(named), voicedSentence(rows), counted]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
 }

@@ -24,7 +24,8 @@ export function times({ bound }: { readonly bound: "at least" | null }, ratio: n
   return words().times(formatRatio(ratio), bound !== null);
 }
 
-function range(row: Estimated): string {
+/** `95 % interval 2.20 to 2.60`. */
+export function ratioRange(row: Pick<Estimated, "low" | "high" | "level">): string {
   return `${intervalName(row.level)} ${interfaceText().format.range(formatRatio(row.low), formatRatio(row.high))}`;
 }
 
@@ -34,7 +35,7 @@ export function ratioSentence(row: RatioRow): string {
   if (!isEstimated(row)) return words().none(contrast, retold(row.warnings[0] ?? ""));
   const who = row.scope === "one speaker" ? null : formatAmount(row.speakers, "speaker");
   const [long, short] = [row.long, row.short].map(({ tokens }) => formatAmount(tokens, "token"));
-  return words().one(contrast, times(row, row.estimate), range(row), who, long!, short!);
+  return words().one(contrast, times(row, row.estimate), ratioRange(row), who, long!, short!);
 }
 
 /** Whether a ratio rests on enough tokens of both sides to be ranked among others. */
@@ -66,7 +67,7 @@ export function compareRatios(rows: readonly NamedRatio[]): string {
   if (top === bottom) return words().of(top.name, ratioSentence(top.row));
   const alone = widest.scope === "one speaker";
   const [least, most] = [bottom, top].map(({ name, row }) =>
-    words().end(name, times(row, row.estimate), range(row)),
+    words().end(name, times(row, row.estimate), ratioRange(row)),
   );
   return `${words().span(top.row.contrast, alone, least!, most!)}${ending(top.row, bottom.row)}`;
 }
@@ -97,7 +98,9 @@ export function durationsSentence({ contrast, long, short }: RatioRow): string {
 
 /** How far speakers' own ratios lie apart, and the ratio over all of them. */
 export function speakerRatiosSentence(ratios: readonly number[], overall: RatioRow): string {
-  const over = isEstimated(overall) ? words().overAll(times(overall, overall.estimate), range(overall)) : "";
+  const over = isEstimated(overall)
+    ? words().overAll(times(overall, overall.estimate), ratioRange(overall))
+    : "";
   return words().speakers(
     formatAmount(ratios.length, "speaker"),
     formatRatio(Math.min(...ratios)),

@@ -41,7 +41,7 @@ export function ruleRow(changes: Partial<RateRow> = {}): RateRow {
   });
 }
 
-const side = { tokens: 50, meanMs: 60, geometricMeanMs: 55, medianMs: 57, atFloorShare: 0 };
+const side = { tokens: 50, meanMs: 60, geometricMeanMs: 55, medianMs: 57, atFloorShare: 0, devoiced: 0 };
 
 export function ratioRow(changes: Partial<RatioRow> = {}): RatioRow {
   return {
