@@ -1543,7 +1543,8 @@ export const japanese: Translation<typeof english> = {
     heardSame: (devoiced, n, who) =>
       `前後が同じ種類の母音${count(n)}個のうち${count(devoiced)}個、${speakers(who)}`,
     notHeard: (n, who) => `同じ環境の母音はなし。ほかの${count(n)}個から推定、${speakers(who)}`,
-    behindRatio: (n, who) => `${count(n)}音、${speakers(who)}`,
+    behindRatio: (n, who, devoiced) =>
+      `${count(n)}音、${speakers(who)}${devoiced === null ? "" : `、短母音の${Math.round(100 * devoiced)}%は無声化しており、それも数えた`}`,
     basis,
     saidBy: (n, several) => (n === 0 ? "コーパスにはない" : `${several ? "すべて" : ""}${speakers(n)}が発音`),
     sameAccent: "アクセントは同じ",

@@ -35,7 +35,7 @@ function chanceRow(vowel: string, chance: Chance, table: DevoicingTable): HTMLEl
 }
 
 function ratioRow(
-  { phone, estimate, low, high, tokens, speakers, bound }: LengthRatio,
+  { phone, estimate, low, high, tokens, speakers, bound, devoicedShare }: LengthRatio,
   kind: "long" | "doubled",
 ): HTMLElement {
   const text = interfaceText().words;
@@ -43,7 +43,11 @@ function ratioRow(
   const show = (ratio: number) => ratio.toFixed(2);
   const said = text.ratio[kind](sound, show(estimate), text.between(show(low), show(high)), bound !== null);
   const mark = { at: ratioPlace(estimate), low: ratioPlace(low), high: ratioPlace(high) };
-  return row(evidencePicture(mark, ratioTicks, said), said, text.behindRatio(tokens, speakers));
+  return row(
+    evidencePicture(mark, ratioTicks, said),
+    said,
+    text.behindRatio(tokens, speakers, devoicedShare ?? null),
+  );
 }
 
 function row(picture: SVGElement, said: string, behind: string): HTMLElement {

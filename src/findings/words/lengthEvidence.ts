@@ -1,5 +1,6 @@
 import type { Cells } from "../../estimates/cells.ts";
 import { durationRatios } from "../../estimates/ratios.ts";
+import { manyDevoiced } from "../sentences/voicedRatios.ts";
 
 /** How much longer a sound's long kind is in this corpus. */
 export interface LengthRatio {
@@ -12,6 +13,8 @@ export interface LengthRatio {
   /** `at least` when the aligner's floor makes the ratio a lower bound. */
   readonly bound: "at least" | null;
   readonly basis: string;
+  /** Share of the short vowels that are devoiced and counted too, which makes the ratio larger; null where hardly any is. */
+  readonly devoicedShare: number | null;
 }
 
 export interface LengthEvidence {
@@ -38,7 +41,8 @@ export function lengthEvidence(
         const { estimate, low, high, tokens, speakers, bound, basis } = row;
         if (estimate === null || low === null || high === null) continue;
         const phone = row.by.phone ?? "all";
-        found[phone] = { phone, estimate, low, high, tokens, speakers, bound, basis };
+        const devoicedShare = manyDevoiced(row) ? row.short.devoiced! / row.short.tokens : null;
+        found[phone] = { phone, estimate, low, high, tokens, speakers, bound, basis, devoicedShare };
       }
     return found;
   };

@@ -41,9 +41,10 @@ export function ratioText({
   speakers,
   bound,
   basis,
+  devoicedShare,
 }: LengthRatio): string {
   const what = phone === "all" ? "long sounds of all kinds last" : `long ${soundName(phone)} lasts`;
-  return `${what} ${bound === null ? "" : "at least "}${estimate.toFixed(2)} times as long (${low.toFixed(2)} to ${high.toFixed(2)}); ${count(tokens, "sound")} of ${count(speakers, "speaker")}, ${basis}`;
+  return `${what} ${bound === null ? "" : "at least "}${estimate.toFixed(2)} times as long (${low.toFixed(2)} to ${high.toFixed(2)}); ${count(tokens, "sound")} of ${count(speakers, "speaker")}, ${basis}${devoicedShare === null ? "" : `, ${percent(devoicedShare)} of the short ones whispered and counted too`}`;
 }
 
 /** What of a candidate its reasons tell. */

@@ -106,8 +106,9 @@ export const words = {
     `heard here: ${count(devoiced)} of ${many(tokens, "vowel")} between the same kinds of sounds, ${figures.speakers(speakers)}`,
   notHeard: (tokens: number, speakers: number) =>
     `no such vowel heard; put together from ${many(tokens, "vowel")}, ${figures.speakers(speakers)}`,
-  behindRatio: (tokens: number, speakers: number) =>
-    `${many(tokens, "sound")}, ${figures.speakers(speakers)}`,
+  /** `devoicedShare` of the short vowels, null where hardly any is. */
+  behindRatio: (tokens: number, speakers: number, devoicedShare: number | null) =>
+    `${many(tokens, "sound")}, ${figures.speakers(speakers)}${devoicedShare === null ? "" : `; ${Math.round(100 * devoicedShare)}${space}% of the short ones whispered and counted too`}`,
   basis: { measured: "measured", annotated: "annotated", aligned: "aligned", predicted: "predicted" },
   saidBy: (speakers: number, several: boolean) =>
     speakers === 0

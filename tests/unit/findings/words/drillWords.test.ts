@@ -16,7 +16,7 @@ import { simulateSpeakers, tokenTable } from "./simulateTokens.ts";
 
 const ratio = (phone: string, estimate: number) => ({
   ...{ phone, estimate, low: estimate * 0.9, high: estimate * 1.1, tokens: 300, speakers: 6 },
-  ...{ bound: null, basis: "annotated" },
+  ...{ bound: null, basis: "annotated", devoicedShare: null },
 });
 
 const heard = (surface: string, reading: string, speaker: string): HeardWord => ({
