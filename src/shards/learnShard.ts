@@ -31,6 +31,11 @@ const prepared = new Map<string, readonly Learnable[]>();
 /** A training sample is bounded; two of them, and the older one goes. */
 const mostPrepared = 64;
 
+/** Lets go of what was prepared, up to 120 MB, once other work than training is to be done. */
+export function forgetTraining(): void {
+  prepared.clear();
+}
+
 /** A part of the training sample answers a question of `training`. */
 export function trainShard(order: OrderOf<"train">, cache: ContentCache): TrainingAnswer {
   const question = requirePart<TrainingQuestion>(cache, order.question);

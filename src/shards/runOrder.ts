@@ -4,7 +4,7 @@ import { ContentCache } from "../storage/contentCache.ts";
 import { ScratchFiles } from "../storage/scratchFile.ts";
 import { alignShard } from "./alignShard.ts";
 import { hearShard } from "./hearShard.ts";
-import { adaptShard, trainShard } from "./learnShard.ts";
+import { adaptShard, forgetTraining, trainShard } from "./learnShard.ts";
 import { measureShard } from "./measureShard.ts";
 import { type Order, parseOrder } from "./orders.ts";
 import { DamagedPart } from "./parts.ts";
@@ -56,6 +56,7 @@ export const stoppedExit = 130;
 const goOn = async () => {};
 
 async function perform(order: Order, tools: ShardTools): Promise<OrderAnswer> {
+  if (order.kind !== "train") forgetTraining();
   if (order.kind === "hear") {
     const { key, hashes } = await hearShard(order, tools);
     return { done: key, hashes };

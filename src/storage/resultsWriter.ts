@@ -42,8 +42,12 @@ const tokenRow = {
   missing: null,
 } as const;
 
-/** Rows keep their order: a token's row number is the order in which it was appended. */
+/** Where every token was measured, both tables have the same rows in the same order: nothing need be held to join them. */
 const measuredTokens =
+  'select tokens.*, acoustics.* exclude ("tokenRow") from tokens positional join acoustics';
+
+/** Rows keep their order: a token's row number is the order in which it was appended. */
+const partlyMeasuredTokens =
   'select tokens.*, acoustics.* exclude ("tokenRow") from tokens left join acoustics on acoustics."tokenRow" = tokens.rowid order by tokens.rowid';
 
 const unmeasuredTokens = `select *, ${Object.entries(acousticColumns)
@@ -127,11 +131,7 @@ export class ResultsWriter {
     ) => writeParquet(connection, query, columns, this.#results.path(file));
     await write("from utterances", utteranceColumns, "utterances");
     await write("from intervals", intervalColumns, "intervals");
-    await write(
-      this.#acoustics.rowsWritten() > 0 ? measuredTokens : unmeasuredTokens,
-      tokenTableColumns,
-      "tokens",
-    );
+    await write(this.#tokensQuery(), tokenTableColumns, "tokens");
     const cells = await reduceToCells(connection);
     await write("from cells", cellColumns, "cells");
     return {
@@ -140,6 +140,12 @@ export class ResultsWriter {
       tokens: this.tokens.rowsWritten(),
       cells,
     };
+  }
+
+  #tokensQuery(): string {
+    const measured = this.#acoustics.rowsWritten();
+    if (measured === 0) return unmeasuredTokens;
+    return measured === this.tokens.rowsWritten() ? measuredTokens : partlyMeasuredTokens;
   }
 
   /** Lets go of the database, finished or not. */

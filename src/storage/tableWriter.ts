@@ -9,6 +9,8 @@ import type { ColumnValues } from "./columnValues.ts";
 import { createTableSql, duckdbTypes } from "./duckdb.ts";
 
 const chunkRows = 2048;
+/** Chunks that the database may hold in the appender, whose rows its memory limit does not put on disk. */
+const chunksInHand = 8;
 
 /** Appends rows to one table in chunks of columns: ten times faster than row by row, and memory stays flat. */
 export class TableWriter<R extends object> {
@@ -18,6 +20,7 @@ export class TableWriter<R extends object> {
   readonly #names: readonly string[];
   readonly #values: DuckDBValue[][];
   #rows = 0;
+  #chunks = 0;
   #written = 0;
 
   private constructor(appender: DuckDBAppender, columns: Columns) {
@@ -70,5 +73,6 @@ export class TableWriter<R extends object> {
     this.#appender.appendDataChunk(this.#chunk);
     this.#written += rows;
     this.#rows = 0;
+    if (++this.#chunks % chunksInHand === 0) this.#appender.flushSync();
   }
 }

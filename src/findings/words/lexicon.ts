@@ -24,7 +24,7 @@ export interface LexiconWord {
 export interface Lexicon {
   readonly bySound: ReadonlyMap<Sound, readonly LexiconWord[]>;
   readonly words: number;
-  /** Words that are only spelt otherwise, by surface: how a reading in ordinary kana is brought to its sound. */
+  /** Words that are only spelt otherwise, by surface: how a reading in ordinary kana is brought to its sound. Made when it is first asked for. */
   readonly bySurface: ReadonlyMap<string, readonly LexiconWord[]>;
 }
 
@@ -56,18 +56,31 @@ export function mergeLexicon(
       }
     }
   giveAccents(bySound, accents);
-  const bySurface = new Map<string, LexiconWord[]>();
   let words = 0;
   for (const homophones of bySound.values()) {
     homophones.sort(commonestFirst);
     words += homophones.length;
+  }
+  let spelt: Map<string, LexiconWord[]> | null = null;
+  return {
+    bySound,
+    words,
+    get bySurface() {
+      spelt ??= groupBySurface(bySound);
+      return spelt;
+    },
+  };
+}
+
+function groupBySurface(bySound: ReadonlyMap<Sound, readonly LexiconWord[]>): Map<string, LexiconWord[]> {
+  const bySurface = new Map<string, LexiconWord[]>();
+  for (const homophones of bySound.values())
     for (const word of homophones) {
       const same = bySurface.get(word.surface);
       if (same === undefined) bySurface.set(word.surface, [word]);
       else same.push(word);
     }
-  }
-  return { bySound, words, bySurface };
+  return bySurface;
 }
 
 function joined(one: LexiconWord, other: LexiconWord): LexiconWord {

@@ -32,9 +32,10 @@ export function wordCandidates(
     const homophones = lexicon.bySound.get(sound)!;
     for (const word of homophones) {
       if (word.unfit) break;
-      const vowels = word.accents === null ? accentUnknown : vowelsOf(sound, word.accents[0] ?? null);
+      const vowels =
+        word.accents === null ? accentUnknown : devoiceableVowels(sound, word.accents[0] ?? null);
       for (const vowel of vowels) {
-        if (!vowel.devoiceable || !suits(vowel, chanceOf(evidence.devoicing, vowel), target)) continue;
+        if (!suits(vowel, chanceOf(evidence.devoicing, vowel), target)) continue;
         found.push(candidateOf(word, vowel, vowels, homophones.length, evidence, target, weights));
       }
     }
@@ -44,18 +45,22 @@ export function wordCandidates(
 
 const known = new WeakMap<Lexicon, { maxMorae: number; sounds: Map<Sound, readonly WordVowel[]> }>();
 
-/** Sounds of words that can be proposed and hold a vowel that may be devoiced, with their vowels: the same for all targets. */
+/** Sounds of words that can be proposed and hold vowels that may be devoiced, with these: the same for all targets. */
 function devoiceableSounds(lexicon: Lexicon, maxMorae: number): ReadonlyMap<Sound, readonly WordVowel[]> {
   const before = known.get(lexicon);
   if (before?.maxMorae === maxMorae) return before.sounds;
   const sounds = new Map<Sound, readonly WordVowel[]>();
   for (const [sound, homophones] of lexicon.bySound) {
     if (sound.length > maxMorae || homophones[0]!.unfit || sound.endsWith(geminateUnit)) continue;
-    const vowels = vowelsOf(sound, null);
-    if (vowels.some(({ devoiceable }) => devoiceable)) sounds.set(sound, vowels);
+    const vowels = devoiceableVowels(sound, null);
+    if (vowels.length > 0) sounds.set(sound, vowels);
   }
   known.set(lexicon, { maxMorae, sounds });
   return sounds;
+}
+
+function devoiceableVowels(sound: Sound, accent: number | null): WordVowel[] {
+  return vowelsOf(sound, accent).filter(({ devoiceable }) => devoiceable);
 }
 
 /** An unknown chance rules nothing out: the word then says that it is unknown. */
@@ -79,7 +84,7 @@ function candidateOf(
   const chance = chanceOf(evidence.devoicing, vowel);
   const confounds: Confound[] = [];
   if (word.accents === null) confounds.push("accent-unknown");
-  if (vowels.some((other) => other !== vowel && other.devoiceable)) confounds.push("other-devoiceable");
+  if (vowels.length > 1) confounds.push("other-devoiceable");
   if (homophones >= manyHomophones) confounds.push("many-homophones");
   if (chance.how === "model" && chance.tokens === 0) confounds.push("not-met");
   return scoreCandidate(
