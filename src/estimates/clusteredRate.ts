@@ -1,7 +1,8 @@
-import { clusteredMean } from "../statistics/clusteredMean.ts";
+import { type ClusteredMean, clusteredMean } from "../statistics/clusteredMean.ts";
 import { tMultiplier } from "../statistics/distributions.ts";
 import { exactInterval } from "../statistics/exactInterval.ts";
 import { type Interval, unionOf } from "../statistics/interval.ts";
+import { skewedInterval } from "../statistics/skewedInterval.ts";
 import { wilsonInterval } from "../statistics/wilsonInterval.ts";
 import type { RateStrength } from "./rateSafety.ts";
 
@@ -26,7 +27,9 @@ export const assumedCorrelation = 0.1;
  * `devoiced[k]` of `marked[k]` (> 0) tokens of speaker k.
  *
  * Several speakers: mean over tokens, clustered variance (`clusteredMean`), t interval on the logit scale and brought
- * back, so that it stays inside 0 and 1; never narrower than Wilson's interval for independent tokens.
+ * back, so that it stays inside 0 and 1; towards the middle at least as far as the one that allows for the skewness of
+ * speakers' shares (`skewedInterval`: of a rare outcome, the few who show it much may have been missed); never narrower
+ * than Wilson's interval for independent tokens.
  * None or all devoiced: exact interval for the effective number of tokens, n / (1 + (m − 1) × assumedCorrelation),
  * m being the token-weighted mean number of tokens a speaker (Kish L. (1965) Survey Sampling, design effect).
  * One speaker: Wilson.
@@ -51,9 +54,7 @@ export function clusteredRate(
     return { estimate, ...allOrNone(marked, hits, tokens, level), ...strength, method: "all-or-none" };
 
   const spread = clusteredMean(speakerShares(marked, devoiced, estimate, marked));
-  const error = Math.sqrt(spread.variance) / (estimate * (1 - estimate));
-  const half = tMultiplier(level, spread.df) * error;
-  const clustered = logitInterval(estimate, half);
+  const clustered = spreadInterval(estimate, spread.variance, spread, level);
   const rarer = Math.min(estimate, 1 - estimate);
   return {
     estimate,
@@ -76,10 +77,24 @@ export function equalWeightRate(
   for (let k = 0; k < speakers; k++) estimate += devoiced[k]! / marked[k]! / speakers;
   if (estimate <= 0 || estimate >= 1) return null;
   const spread = clusteredMean(speakerShares(marked, devoiced, estimate, new Float64Array(speakers).fill(1)));
-  const half =
-    (tMultiplier(level, spread.df) * Math.sqrt(Math.max(spread.variance, spread.tokenVariance))) /
-    (estimate * (1 - estimate));
-  return { estimate, ...logitInterval(estimate, half) };
+  const variance = Math.max(spread.variance, spread.tokenVariance);
+  return { estimate, ...spreadInterval(estimate, variance, spread, level) };
+}
+
+/** On the logit scale, and towards the middle at least as far as skewness asks. */
+function spreadInterval(
+  estimate: number,
+  variance: number,
+  { df, skewness }: ClusteredMean,
+  level: number,
+): Interval {
+  const standardError = Math.sqrt(variance);
+  const multiplier = tMultiplier(level, df);
+  const { low, high } = logitInterval(estimate, (multiplier * standardError) / (estimate * (1 - estimate)));
+  const skewed = skewedInterval(estimate, { standardError, multiplier, skewness });
+  return estimate < 0.5
+    ? { low, high: Math.min(1, Math.max(high, skewed.high)) }
+    : { low: Math.max(0, Math.min(low, skewed.low)), high };
 }
 
 function fewerShowing(marked: ArrayLike<number>, devoiced: ArrayLike<number>): number {

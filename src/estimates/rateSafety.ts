@@ -20,7 +20,7 @@ export interface RateStrength {
 
 /** Fewest speakers, and fewest speakers showing each outcome, for which simulations found the level kept. */
 export const safeSpeakers = 10;
-/** Above this the shares of speakers are so skewed that simulations found 91 to 95 % instead of 95 %. */
+/** Above this the shares of speakers are so skewed that simulations found 93 to 95 % instead of 95 %. */
 const safeUnevenness = 1;
 
 export function rateMethod(method: RateMethod, speakers: number): string {
@@ -34,8 +34,8 @@ export function rateMethod(method: RateMethod, speakers: number): string {
 const nearEdge = 0.05;
 
 /**
- * What to say of a clustered interval that is safe where speakers differ moderately, but that the same corpus could not
- * tell from one where they differ much and the interval falls short: see the limit below.
+ * What to say of a clustered interval that keeps its level where speakers differ moderately, but that the same corpus
+ * could not tell from one where they differ much and it falls short: see the limit below. It is not offered as safe.
  */
 export function edgeNotice(method: RateMethod, estimate: number, warnings: readonly string[]): string[] {
   const near = Math.min(estimate, 1 - estimate) < nearEdge;
@@ -43,7 +43,7 @@ export function edgeNotice(method: RateMethod, estimate: number, warnings: reado
 }
 
 /**
- * What makes the interval less reliable than it says; none means that it is offered as safe. In simulations
+ * What makes the interval less reliable than it says; none, and no `edgeNotice`, means that it is offered as safe. In simulations
  * (tests/bench/coverage.bench.ts) such 95 % intervals held the truth 93 to 98 % of the time where speakers differ
  * moderately (sd of 0.3 to 0.7 on the logit scale). Limit: where they differ much (sd 1.5) and the rate is near 0 or 1,
  * most draws raise a warning, and the few that raise none held it only 71 to 90 % of the time.

@@ -77,7 +77,8 @@ function rateRow(group: RateGroup, level: number, accuracy: DecisionAccuracy | u
   const head = headOf(group, level);
   const rate = clusteredRate(marked, devoiced, level);
   const { estimate, low, high, method } = rate;
-  const warnings = rateWarnings(method, head.speakers, rate);
+  const doubts = rateWarnings(method, head.speakers, rate);
+  const warnings = [...doubts, ...edgeNotice(method, estimate, doubts)];
   return {
     ...head,
     ...{ estimate, low, high },
@@ -87,7 +88,7 @@ function rateRow(group: RateGroup, level: number, accuracy: DecisionAccuracy | u
     corrected: accuracy && basis === "measured" ? correctedRate(rate, accuracy, level) : null,
     scope: method === "one-speaker" ? "one speaker" : "speakers",
     safe: warnings.length === 0,
-    warnings: [...warnings, ...edgeNotice(method, estimate, warnings)],
+    warnings,
   };
 }
 

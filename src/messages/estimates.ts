@@ -48,7 +48,7 @@ export function fewShowing(speakers: number, wanted: number): string {
 }
 
 export function unevenSpeakers(): string {
-  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (91 to 95 % instead of 95 % of the time in simulations, less in unlucky corpora).";
+  return "A few speakers show most of the rarer outcome; such an interval holds the truth less often than it says (93 to 95 % of the time in simulations instead of 95 %, less in unlucky corpora).";
 }
 
 /** Beside an interval that raises no other doubt. */

@@ -15,6 +15,8 @@ export interface ClusteredMean {
   readonly df: number;
   /** Variance of the estimate if tokens were independent: nothing may be more certain than this. */
   readonly tokenVariance: number;
+  /** Skewness of the estimate by the spread of the clusters: Σ(h·r)³ / (Σ(h·r)²)^1.5 of shares h and residuals r; 0 without spread. */
+  readonly skewness: number;
   /** Variance between clusters beyond what `within` explains (method of moments, never below 0). */
   readonly between: number;
   readonly clusters: number;
@@ -45,7 +47,19 @@ export function clusteredMean({ values, weights, within }: ClusterValues): Clust
   const modelVariance = between * shareSquares + tokenVariance;
   const { observed, expected, df } = inflatedSquares(values, share, within, between, estimate, modelVariance);
   const variance = expected > 0 ? (observed * modelVariance) / expected : observed;
-  return { estimate, variance, df, tokenVariance, between, clusters };
+  const skewness = skewnessOf(values, share, estimate);
+  return { estimate, variance, df, tokenVariance, skewness, between, clusters };
+}
+
+function skewnessOf(values: ArrayLike<number>, share: Float64Array, estimate: number): number {
+  let squares = 0;
+  let cubes = 0;
+  for (let k = 0; k < values.length; k++) {
+    const part = share[k]! * (values[k]! - estimate);
+    squares += part * part;
+    cubes += part ** 3;
+  }
+  return squares > 0 ? cubes / squares ** 1.5 : 0;
 }
 
 /** Σ a r² with a = h²/(1 − h), its expectation and degrees of freedom when value k has variance between + within[k]. */

@@ -1,6 +1,6 @@
 import { clusteredRate } from "../../src/estimates/clusteredRate.ts";
 import { pairedRatio, type Stratum } from "../../src/estimates/pairedRatio.ts";
-import { rateWarnings, safeSpeakers } from "../../src/estimates/rateSafety.ts";
+import { edgeNotice, rateWarnings, safeSpeakers } from "../../src/estimates/rateSafety.ts";
 import { safeTokens } from "../../src/estimates/ratioCore.ts";
 import { type SeededRandom, seededRandom } from "../../src/statistics/seededRandom.ts";
 
@@ -79,8 +79,9 @@ for (const rate of [0.02, 0.1, 0.5, 0.8, 0.97]) {
       const devoiced = rates.map((p, k) => random.binomial(marked[k]!, p));
       const got = clusteredRate(marked, devoiced, 0.95);
       const truth = speakers === 1 ? rates[0]! : rate;
-      const warnings = speakers === 1 ? [] : rateWarnings(got.method, speakers, got);
-      return { holds: got.low <= truth && truth <= got.high, safe: warnings.length === 0 };
+      const doubts = speakers === 1 ? [] : rateWarnings(got.method, speakers, got);
+      const safe = doubts.length === 0 && edgeNotice(got.method, got.estimate, doubts).length === 0;
+      return { holds: got.low <= truth && truth <= got.high, safe };
     });
   }
 }

@@ -16,6 +16,8 @@ export const method = {
   "intervals-heading": "Intervals",
   intervals:
     "Sounds of one speaker resemble one another, so a thousand vowels of one person are not a thousand witnesses. Where there are several speakers, intervals are computed from the spread between speakers. Where there is one speaker, the interval speaks of that speaker only, and the page says so. Two intervals that overlap are reported as “no clear difference”, which is the careful reading.",
+  coverage:
+    "How far to trust an interval was tried on invented corpora. With ten or more speakers, 95 % intervals of rates and ratios held the truth in 93 to 98 % of them. Beware of rates near 0 or 100 % where speakers differ much, some hardly ever and others often devoicing: such a corpus may have missed those who differ, and then looks more certain than it is. Most such intervals carry a warning; the few that raise no other doubt held the truth in only 70 to 90 % of the cases, so that none near 0 or 100 % is called safe. Models of what matters give no number where a level rests on too few vowels, speakers or vowels of one outcome; of the intervals that they do show for one to three speakers, 93 % or more held the truth.",
   "level-before": "The level of all intervals:",
   "floor-heading": "The floor of an aligner",
   floor:

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { clusteredRate, equalWeightRate } from "../../../src/estimates/clusteredRate.ts";
+import { clusteredMean } from "../../../src/statistics/clusteredMean.ts";
 import { tQuantile } from "../../../src/statistics/distributions.ts";
 import { exactInterval } from "../../../src/statistics/exactInterval.ts";
+import { skewedInterval } from "../../../src/statistics/skewedInterval.ts";
 import { wilsonInterval } from "../../../src/statistics/wilsonInterval.ts";
 
 test("clusteredRate of one speaker is Wilson's interval", () => {
@@ -11,8 +13,31 @@ test("clusteredRate of one speaker is Wilson's interval", () => {
   });
 });
 
+test("clusteredRate reaches further to the middle where a few speakers show most of a rare outcome", () => {
+  const marked = Array.from({ length: 20 }, () => 100);
+  const few = marked.map((_, k) => (k < 2 ? 20 : k < 12 ? 1 : 0));
+  const got = clusteredRate(marked, few, 0.95);
+  const { variance, df, skewness } = clusteredMean({
+    ...{ values: few.map((d) => d / 100), weights: marked },
+    within: marked.map(() => (0.025 * 0.975) / 100),
+  });
+  const multiplier = tQuantile(0.975, df);
+  const standardError = Math.sqrt(variance);
+  expect(got.estimate).toBeCloseTo(0.025, 12);
+  expect(got.high).toBeCloseTo(skewedInterval(0.025, { standardError, multiplier, skewness }).high, 12);
+  const mirrored = clusteredRate(
+    marked,
+    few.map((d) => 100 - d),
+    0.95,
+  );
+  expect([1 - mirrored.high, 1 - mirrored.low]).toEqual([
+    expect.closeTo(got.low, 12),
+    expect.closeTo(got.high, 12),
+  ]);
+});
+
 test("clusteredRate of equal speakers is the logit t interval written out", () => {
-  const devoiced = [10, 30, 22, 41, 15];
+  const devoiced = [5, 10, 12, 9, 14];
   const shares = devoiced.map((d) => d / 50);
   const p = shares.reduce((a, b) => a + b) / 5;
   const variance = shares.reduce((sum, x) => sum + (x - p) ** 2, 0) / 4 / 5;
