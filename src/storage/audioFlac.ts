@@ -32,8 +32,9 @@ export async function decodeFlac(
   header: AudioHeader,
   name: string,
 ): Promise<Float32Array[]> {
-  const padded = new Uint8Array(bytes.length + trailingBytes);
-  padded.set(bytes);
+  const stream = withoutTag(bytes);
+  const padded = new Uint8Array(stream.length + trailingBytes);
+  padded.set(stream);
   const used = idle;
   idle = null;
   if (used !== null) {
@@ -56,6 +57,11 @@ export async function decodeFlac(
   } finally {
     if (idle !== fresh) fresh.free();
   }
+}
+
+/** Without the 128 bytes that some programs lay behind the sound, title and artist after the letters TAG (ID3v1). */
+function withoutTag(bytes: Uint8Array): Uint8Array {
+  return asciiAt(bytes, bytes.length - 128, 3) === "TAG" ? bytes.subarray(0, -128) : bytes;
 }
 
 /** Decodes the frames of one stream; frames stand for themselves (RFC 9639, section 9), so that any decoder will do. */

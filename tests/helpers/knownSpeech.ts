@@ -34,12 +34,7 @@ export async function readKnownSpeech(folder: string, step = 1): Promise<KnownUt
   const out: KnownUtterance[] = [];
   for (let i = 0; i < lines.length; i += step) {
     const [id, speaker, audio] = lines[i]!.split("\t") as [string, string, string];
-    // The FLAC decoder keeps back a short last block until something follows it.
-    const bytes = Buffer.concat([
-      readFileSync(join(folder, audio)),
-      Buffer.alloc(audio.endsWith(".flac") ? 64 : 0),
-    ]);
-    const { samples, sampleRateHz } = await readAudio(bytes, audio);
+    const { samples, sampleRateHz } = await readAudio(readFileSync(join(folder, audio)), audio);
     out.push({
       id,
       speaker,
