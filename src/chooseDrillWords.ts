@@ -1,7 +1,8 @@
 import type { Cells } from "./estimates/cells.ts";
-import { assembleWords } from "./findings/words/assembleWords.ts";
+import { assembleWords, type WordMaterial } from "./findings/words/assembleWords.ts";
 import { type DrillWords, defaultDrillOptions, drillWords } from "./findings/words/drillWords.ts";
 import { readCorpora } from "./findings/words/readCorpora.ts";
+import { collectGarbage } from "./storage/collectGarbage.ts";
 import { readPieces } from "./storage/readColumns.ts";
 import { readDictionary } from "./storage/readDictionary.ts";
 
@@ -10,9 +11,16 @@ const listedOfEach = 550;
 
 /** Drill words from the dictionary and the corpus, as `drill-words.json` holds them; `tokens` is the path of the table. */
 export async function chooseDrillWords(tokens: string, cells: Cells, level: number): Promise<DrillWords> {
+  await collectGarbage();
+  const material = await materialFor(tokens, cells, level);
+  await collectGarbage();
+  return drillWords(material, {}, listedOfEach);
+}
+
+/** Apart from the choice, so that the dictionary is gone by then. */
+async function materialFor(tokens: string, cells: Cells, level: number): Promise<WordMaterial> {
   const corpora = await readCorpora((columns) => readPieces(tokens, columns));
   const dictionary = await readDictionary();
   const { maxMorae } = defaultDrillOptions;
-  const material = assembleWords({ dictionary, corpora, cells, level, mostMorae: maxMorae });
-  return drillWords(material, {}, listedOfEach);
+  return assembleWords({ dictionary, corpora, cells, level, mostMorae: maxMorae });
 }

@@ -76,7 +76,7 @@ async function readLabels(
     problems.push(...part.problems);
     phones += part.phones;
   }
-  reader.rest();
+  await reader.rest();
   return { card: dataset.card, problems, phones };
 }
 
@@ -120,7 +120,7 @@ async function readWithRecordings(
     }),
   ))
     read.push(shard);
-  reader.rest();
+  await reader.rest();
   const heard = await hearDataset(dataset, read, work);
   const aligning = read.some(({ unlabelled }) => unlabelled.includes(true));
   const aligned = aligning ? await alignDataset(card, heard, work) : null;

@@ -9,6 +9,7 @@ import { type CodeKind, codeOf } from "./shards/codeOf.ts";
 import type { Shard } from "./shards/cutShards.ts";
 import type { ReadPart } from "./shards/parts.ts";
 import type { Orders } from "./shards/performOrder.ts";
+import { collectGarbage } from "./storage/collectGarbage.ts";
 import { contentKey } from "./storage/contentCache.ts";
 
 /** What is known of a shard once its texts and labels are read; the readings themselves are kept in the cache. */
@@ -39,8 +40,10 @@ export class TextReader {
   }
 
   /** Lets go of the dictionary, until another text asks for it: it takes 150 MB, and a second to load. */
-  rest(): void {
+  async rest(): Promise<void> {
+    if (this.#loaded === null) return;
     this.#loaded = null;
+    await collectGarbage();
   }
 
   async read(dataset: OpenDataset, { utterances }: Shard): Promise<ReadResult[]> {

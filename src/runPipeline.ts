@@ -22,6 +22,7 @@ import type { LoadReader } from "./readUtterances.ts";
 import { Orders } from "./shards/performOrder.ts";
 import { startRunner } from "./startRunner.ts";
 import { writeFileAtomic, writeJson } from "./storage/atomicFile.ts";
+import { collectGarbage } from "./storage/collectGarbage.ts";
 import { rememberFolders } from "./storage/datasetFolders.ts";
 import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
@@ -155,6 +156,7 @@ async function measure(options: RunOptions, results: ResultsFolder, orders: Orde
   try {
     const append = (rows: TableRows) => writer.appendRows(rows);
     const { cards, phones, ...read } = await measureDatasets(options, orders, results.work, append);
+    await collectGarbage();
     options.onProgress({ task: "Writing tables", done: 0, total: 1, unit: "step" });
     const counts = await writer.finish(corrections);
     const problems = [...read.problems, ...corrections.problems(cards.map(({ id }) => id))];
