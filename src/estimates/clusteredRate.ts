@@ -113,8 +113,12 @@ function speakerShares(
   rate: number,
   weights: ArrayLike<number>,
 ) {
-  const values = Float64Array.from(marked, (n, k) => devoiced[k]! / n);
-  const within = Float64Array.from(marked, (n) => (rate * (1 - rate)) / n);
+  const values = new Float64Array(marked.length);
+  const within = new Float64Array(marked.length);
+  for (let k = 0; k < marked.length; k++) {
+    values[k] = devoiced[k]! / marked[k]!;
+    within[k] = (rate * (1 - rate)) / marked[k]!;
+  }
   return { values, weights, within };
 }
 

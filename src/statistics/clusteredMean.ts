@@ -33,7 +33,8 @@ export function clusteredMean({ values, weights, within }: ClusterValues): Clust
   const clusters = values.length;
   let total = 0;
   for (let k = 0; k < clusters; k++) total += weights[k]!;
-  const share = Float64Array.from({ length: clusters }, (_, k) => weights[k]! / total);
+  const share = new Float64Array(clusters);
+  for (let k = 0; k < clusters; k++) share[k] = weights[k]! / total;
   let estimate = 0;
   for (let k = 0; k < clusters; k++) estimate += share[k]! * values[k]!;
 
@@ -57,7 +58,7 @@ function skewnessOf(values: ArrayLike<number>, share: Float64Array, estimate: nu
   for (let k = 0; k < values.length; k++) {
     const part = share[k]! * (values[k]! - estimate);
     squares += part * part;
-    cubes += part ** 3;
+    cubes += part * part * part;
   }
   return squares > 0 ? cubes / squares ** 1.5 : 0;
 }
