@@ -77,8 +77,8 @@ export function distributionPlot(
   const picture = Plot.plot({
     width: widthPx,
     height: 64 + names.length * 78,
-    marginLeft: 16,
-    marginRight: 16,
+    marginLeft: 20,
+    marginRight: 20,
     marginBottom: 44,
     marginTop: 22,
     style: { fontSize: "14px", background: "none", overflow: "visible" },

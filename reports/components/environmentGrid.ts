@@ -1,4 +1,4 @@
-import { formatAmount, formatCount, percentRange } from "../../src/findings/format.ts";
+import { formatAmount, formatCount, percentRange, roundPercent } from "../../src/findings/format.ts";
 import type { EnvironmentRate } from "../../src/findings/sentences/environments.ts";
 import { ipaOf, kanaOf } from "../../src/findings/soundNames.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
@@ -71,6 +71,15 @@ function swatch({ row }: GridCell): HTMLElement {
   return element("span", { class: row.estimate === null ? "swatch by-rule" : "swatch", style });
 }
 
+function titleOf({ row }: GridCell): string {
+  const { grid } = interfaceText();
+  const { corrected } = row;
+  const counted = grid.interval(percentRange(row.low ?? 0, row.high ?? 1));
+  return corrected === null
+    ? counted
+    : `${counted}; ${grid.corrected(roundPercent(corrected.estimate), percentRange(corrected.low, corrected.high))}`;
+}
+
 function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
   const words = interfaceText().grid;
   const { before, after } = cell;
@@ -83,7 +92,7 @@ function button(cell: GridCell, options: EnvironmentGridOptions): HTMLElement {
       class: cell.row.estimate !== null && cell.row.tokens < thinCell ? "thin" : "",
       "aria-pressed": chosen ? "true" : "false",
       "data-key": `cell-${before}-${after}`,
-      title: low === null || high === null ? words.predicted : words.interval(percentRange(low, high)),
+      title: low === null || high === null ? words.predicted : titleOf(cell),
       click: () => options.onChoose(before, after),
     },
     swatch(cell),

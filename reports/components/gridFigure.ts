@@ -4,6 +4,7 @@ import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
+import { rateOptions } from "./devoicing/corrected.ts";
 import { devoicingFilter } from "./devoicingChoices.ts";
 import { element } from "./element.ts";
 import { environmentGrid, type GridCell, gridLegend } from "./environmentGrid.ts";
@@ -15,15 +16,16 @@ import { rateColumns } from "./rateColumns.ts";
 
 function gridCells(corpus: Corpus, choices: Choices): GridCell[] {
   const filter = { ...devoicingFilter(corpus, choices, { around: false }), before: "voiceless" };
+  const options = rateOptions(corpus);
   const voiceless = devoicingRates(corpus.cells, {
+    ...options,
     filter: { ...filter, after: ["voiceless", "pause"] },
     by: ["before", "after"],
-    level: corpus.level,
   });
   const voiced = devoicingRates(corpus.cells, {
+    ...options,
     filter: { ...filter, after: "voiced" },
     by: ["before"],
-    level: corpus.level,
   });
   return [
     ...voiceless.rows.map((row) => ({ before: String(row.by.before), after: String(row.by.after), row })),
@@ -42,6 +44,7 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       return order.filter((phone) => names.has(phone) && (side === "after" || isVoiceless(phone)));
     };
     const finding = environmentsSentence(cells);
+    const corrected = cells.some(({ row }) => row.corrected !== null);
     const byRule = cells.some(({ row }) => row.estimate === null);
     const named = cells.map(({ before, after, row }) => ({ name: `${before} – ${after}`, row }));
     const grid = environmentGrid({
@@ -58,9 +61,14 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       finding,
       picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
       drawing: () => gridDrawing(cells, present("before"), present("after")),
-      remarks: cells.length === 0 ? [] : [words.remark],
+      remarks: [
+        ...(cells.length === 0 ? [] : [words.remark]),
+        ...(corrected ? [interfaceText().devoicing.corrected.inTable] : []),
+      ],
       numbers:
-        cells.length === 0 ? null : numbersTable("devoicing-environments", named, rateColumns(words.column)),
+        cells.length === 0
+          ? null
+          : numbersTable("devoicing-environments", named, rateColumns(words.column, corrected)),
     });
   });
 }

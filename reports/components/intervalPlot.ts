@@ -1,5 +1,6 @@
 import * as Plot from "@observablehq/plot";
 import { asImage } from "./asImage.ts";
+import { labelWidth } from "./labelWidth.ts";
 
 export interface IntervalRow {
   readonly name: string;
@@ -36,6 +37,8 @@ export function intervalPlot(
 ): SVGElement | HTMLElement {
   const { widthPx, label, domain, alternative, band, format, rule } = options;
   const narrow = widthPx < 520;
+  const names = labelWidth(rows.map(({ name }) => name));
+  const above = names > widthPx * 0.34;
   const known = rows.filter((row) => row.estimate !== null);
   const fade = (row: IntervalRow) => (row.thin ? 0.35 : 1);
   const inside = known.filter((row) => row.estimate! >= domain[0] && row.estimate! <= domain[1]);
@@ -43,14 +46,14 @@ export function intervalPlot(
   const order = { y: "name", stroke: "var(--first)" } as const;
   const picture = Plot.plot({
     width: widthPx,
-    height: 56 + rows.length * (twice.length > 0 ? 46 : 36),
-    marginLeft: Math.min(widthPx * 0.34, 16 + 8.6 * Math.max(...rows.map((row) => row.name.length))),
-    marginRight: narrow ? 16 : 150,
+    height: 56 + rows.length * ((twice.length > 0 ? 46 : 36) + (above ? 20 : 0)),
+    marginLeft: above ? 20 : 24 + names,
+    marginRight: narrow ? 20 : Math.max(60, 20 + labelWidth(rows.map(({ remark }) => remark))),
     marginTop: 8,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },
     x: { domain, label, labelAnchor: "center", labelArrow: "none", grid: true, ticks: narrow ? 5 : 8 },
-    y: { domain: rows.map((row) => row.name), label: null, tickSize: 0 },
+    y: { domain: rows.map((row) => row.name), label: null, tickSize: 0, axis: above ? null : "left" },
     marks: [
       band
         ? Plot.rectX([band], { x1: "low", x2: "high", fill: "var(--wash-edge)", fillOpacity: 0.28 })
@@ -90,6 +93,12 @@ export function intervalPlot(
         fill: "var(--ink)",
         fontWeight: 600,
       }),
+      above
+        ? Plot.text(rows, {
+            ...{ y: "name", text: "name", frameAnchor: "left", textAnchor: "start" },
+            ...{ dy: twice.length > 0 ? -22 : -19, fill: "var(--ink)" },
+          })
+        : null,
       narrow
         ? null
         : Plot.text(rows, {

@@ -6,11 +6,13 @@ import { retold } from "../../src/interface/retold.ts";
 import type { NumbersColumn } from "./numbersTable.ts";
 
 /** The axis of every picture of rates. */
-export const percentAxis = () => ({
+export const percentAxis = {
   domain: [0, 100] as const,
-  label: interfaceText().sentences.rates.axis,
+  get label() {
+    return interfaceText().sentences.rates.axis;
+  },
   format: (value: number) => `${value.toFixed(0)} %`,
-});
+};
 
 /** The numbers behind a picture of rates; `first` heads the names, `corrected` adds what the known error makes of them. */
 export function rateColumns(first: string, corrected = false): NumbersColumn<NamedRate>[] {

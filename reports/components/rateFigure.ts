@@ -1,5 +1,4 @@
 import { bases } from "../../src/basis.ts";
-import { correctingError } from "../../src/estimates/devoicingError.ts";
 import { mainBasisFilter } from "../../src/estimates/mainBasisFilter.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
@@ -17,6 +16,7 @@ import { bySet, ofEachSet, setComparison } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
+import { correctedPercent, rateOptions } from "./devoicing/corrected.ts";
 import { errorRemarks } from "./devoicing/errorRemarks.ts";
 import { comparisons, devoicingFilter } from "./devoicingChoices.ts";
 import { figure } from "./figure.ts";
@@ -42,22 +42,14 @@ const percentRow = ({ name, row }: NamedRate) => ({
     row.estimate === null
       ? interfaceText().sentences.rates.rule(formatCount(row.devoiced), formatCount(row.tokens))
       : formatAmount(row.tokens, "vowel"),
-  second:
-    row.corrected === null
-      ? null
-      : {
-          estimate: 100 * row.corrected.estimate,
-          low: 100 * row.corrected.low,
-          high: 100 * row.corrected.high,
-        },
+  second: correctedPercent(row),
 });
 
 /** Rates side by side by what the reader compares. */
 export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, (widthPx) => {
-    const accuracy = correctingError(corpus.error);
     const by = choices.get("by") as (typeof comparisons)[number]["value"] | typeof bySet;
-    const options = { level: corpus.level, ...(accuracy === undefined ? {} : { accuracy }) };
+    const options = rateOptions(corpus);
     const filter = devoicingFilter(corpus, choices);
     const { dataset, labelSet } = chosenSet(corpus, choices.get("set"));
     const apart = mainBasisFilter(corpus.cells, dataset, labelSet);
@@ -84,7 +76,7 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
       question: interfaceText().sentences.rates.question(label),
       finding: rows.length === 0 ? (notes[0] ?? finding) : finding,
       picture: shown
-        ? intervalPlot(rows.map(percentRow), { ...percentAxis(), widthPx, alternative: finding })
+        ? intervalPlot(rows.map(percentRow), { ...percentAxis, widthPx, alternative: finding })
         : null,
       basis: rateBasis(rows),
       remarks: [

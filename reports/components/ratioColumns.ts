@@ -10,10 +10,12 @@ import type { NumbersColumn } from "./numbersTable.ts";
 export const soundOrder = ["i", "e", "a", "o", "u", ...phones.filter((phone) => !"aiueo".includes(phone))];
 
 /** The axis of every picture of ratios. */
-export const ratioAxis = () => ({
-  label: interfaceText().sentences.ratios.axis,
+export const ratioAxis = {
+  get label() {
+    return interfaceText().sentences.ratios.axis;
+  },
   format: (value: number) => formatRatio(value),
-});
+};
 
 /** The numbers behind a picture of ratios; `first` heads the names. */
 export function ratioColumns(first: string): NumbersColumn<NamedRatio>[] {

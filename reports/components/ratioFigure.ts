@@ -89,7 +89,7 @@ function ratiosBy(
       band,
     );
     const picture = intervalPlot(named.map(ratioRow), {
-      ...ratioAxis(),
+      ...ratioAxis,
       widthPx,
       domain,
       alternative: finding,

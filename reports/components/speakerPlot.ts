@@ -28,8 +28,8 @@ export function speakerPlot(
   const picture = Plot.plot({
     width: widthPx,
     height: dots.length > 20 ? 240 : 180,
-    marginLeft: 16,
-    marginRight: 16,
+    marginLeft: 22,
+    marginRight: 22,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },
     x: { domain, label, labelAnchor: "center", labelArrow: "none", grid: true, ticks: widthPx < 520 ? 5 : 8 },

@@ -1,9 +1,11 @@
 import { devoicingRates } from "../../src/estimates/rates.ts";
+import { intervalName, percentRange, roundPercent } from "../../src/findings/format.ts";
 import { speakerRatesSentence } from "../../src/findings/sentences/rates.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
+import { rateOptions } from "./devoicing/corrected.ts";
 import { devoicingFilter } from "./devoicingChoices.ts";
 import { figure } from "./figure.ts";
 import { live } from "./live.ts";
@@ -23,8 +25,9 @@ export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement
   return live(choices, (widthPx) => {
     const words = interfaceText().figures;
     const filter = devoicingFilter(corpus, choices);
-    const { rows } = devoicingRates(corpus.cells, { filter, by: ["speaker"], level: corpus.level });
-    const [overall] = devoicingRates(corpus.cells, { filter, level: corpus.level }).rows;
+    const options = rateOptions(corpus);
+    const { rows } = devoicingRates(corpus.cells, { ...options, filter, by: ["speaker"] });
+    const [overall] = devoicingRates(corpus.cells, { ...options, filter }).rows;
     const named = rows.map((row) => ({ name: String(row.by.speaker), row }));
     const measured = named.filter(({ row }) => row.estimate !== null);
     const question = words.speakersDiffer;
@@ -33,6 +36,14 @@ export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement
       const finding = reason(corpus, choices, rows.length);
       return figure({ id, question, finding, picture: null, numbers: null });
     }
+    const { corrected } = overall;
+    const told =
+      corrected === null
+        ? null
+        : interfaceText().devoicing.corrected.overAll(
+            roundPercent(corrected.estimate),
+            `${intervalName(corpus.level)} ${percentRange(corrected.low, corrected.high)}`,
+          );
     const shares = measured.map(({ row }) => row.estimate!);
     const finding = speakerRatesSentence(shares, overall);
     const dots = measured.map(({ name, row }) => ({
@@ -48,9 +59,9 @@ export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement
       id,
       question,
       finding,
-      picture: speakerPlot(dots, { ...percentAxis(), widthPx, overall: band, alternative: finding }),
-      remarks: [words.rateDots],
-      numbers: numbersTable(id, named, rateColumns(words.speaker)),
+      picture: speakerPlot(dots, { ...percentAxis, widthPx, overall: band, alternative: finding }),
+      remarks: [...(told === null ? [] : [told]), words.rateDots],
+      numbers: numbersTable(id, named, rateColumns(words.speaker, overall.corrected !== null)),
     });
   });
 }

@@ -44,7 +44,7 @@ export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: C
       id,
       question: asked,
       finding,
-      picture: speakerPlot(dots, { ...ratioAxis(), widthPx, domain, overall: band, alternative: finding }),
+      picture: speakerPlot(dots, { ...ratioAxis, widthPx, domain, overall: band, alternative: finding }),
       remarks: [words.ratioDots],
       numbers: numbersTable(id, named, ratioColumns(words.speaker)),
     });

@@ -119,6 +119,8 @@ export const japanese: Translation<typeof english> = {
     corrected: {
       shown:
         "塗りつぶし: 判定どおりの数。白抜き: 人が印を付けた母音での判定の誤りで補正した値。その不確かさも区間に含みます。",
+      overAll: (rate, interval) => `判定の誤りで補正すると、全員での割合は${rate}です (${interval})。`,
+      inTable: "升は数えたままの割合です。判定の誤りで補正した割合は、升を選ぶか「数値」で見られます。",
       unknown: "この結果では判定がどれだけ誤るか分からないので、割合は数えたままを示します。",
       markSome:
         "補正した割合を見るには、無作為な標本に耳で印を付け (`morascope sample`)、`morascope run --marks` に渡してください。",
@@ -467,6 +469,7 @@ export const japanese: Translation<typeof english> = {
     devoiced: (interval, thin) => `${thin ? "個" : "%"}が無声化、区間 ${interval}、母音`,
     rest: (_single, who) => `個、${who}`,
     interval: (interval) => `区間 ${interval}`,
+    corrected: (rate, interval) => `補正 ${rate}、区間 ${interval}`,
     predicted: "規則による予測",
     legendByRule:
       "斜線: 規則による予測。大きな数字: 規則が印を付ける母音の数、小さな数字: 母音の総数。割合は示しません。",
@@ -1390,6 +1393,7 @@ export const japanese: Translation<typeof english> = {
       return Math.max(probability, 1 - probability) >= 0.95 ? "明らか" : "かなり明らか";
     },
     byPerson: "人が付けた印による",
+    byMaker: "そのように合成されたもの",
     byRule: "テキストの規則による予測のみ",
     duration: (ms, error, atFloor) =>
       `${Math.round(ms)}${error === null ? "" : ` ±${Math.round(error)}`} ms${atFloor ? "以下" : ""}`,

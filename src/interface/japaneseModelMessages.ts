@@ -50,8 +50,8 @@ export const japaneseModelMessages = (bases: Readonly<Record<string, string>>): 
     "ポーズの前の母音はいつも区間の最後なので、ここでは二つで一つの効果です (後の音: ポーズ)。",
   ),
   retellingOf(
-    /(\w+) is known for (\d+) % of the vowels only and was left out of the model\./,
-    (term, n) => `「${term}」は母音の${n}%でしか分からないため、モデルから除きました。`,
+    /(.+) is known for (\d+) % of the vowels only and was left out of the model\./,
+    (term, n) => `「${termInJapanese(term!)}」は母音の${n}%でしか分からないため、モデルから除きました。`,
   ),
   exact(
     explain.wordsUnknown(),
@@ -221,11 +221,11 @@ export const japaneseModelMessages = (bases: Readonly<Record<string, string>>): 
   retellingOf(
     /(.+) has one value here \((.+)\), so its effect cannot be estimated; it was left out of the model\./,
     (column, value) =>
-      `「${column}」の値はここでは一つ (${value}) なので、効果を推定できず、モデルから除きました。`,
+      `「${termInJapanese(column!)}」の値はここでは一つ (${termInJapanese(value!)}) なので、効果を推定できず、モデルから除きました。`,
   ),
   retellingOf(
     /(.+) follows exactly from the other terms here, so its effect cannot be told apart from theirs; it was left out\./,
-    (name) => `「${name}」はほかの項から決まるため、効果を区別できず、除きました。`,
+    (name) => `「${termInJapanese(name!)}」はほかの項から決まるため、効果を区別できず、除きました。`,
   ),
   retellingOf(
     /Only ([\d,]+) (\w+?)s?: errors clustered by .+ cannot be estimated\. .+/,

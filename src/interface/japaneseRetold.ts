@@ -36,6 +36,7 @@ const whispered = { devoiced: "無声化した", voiced: "有声の" } as Readon
 /** What a verdict says of its rule's contrast. */
 export function claimInJapanese({ contrast, value, size, negative, bound, sides, detail }: Claimed): string {
   const about = bound === null ? "" : bounds[bound];
+  const which = detail?.replace(/^(F\d) of (.+)$/u, "$2 の$1").replace(" and ", "と");
   switch (contrast.kind) {
     case "rate":
       return `${contrast.of.called}の${value}が無声化しています`;
@@ -50,16 +51,16 @@ export function claimInJapanese({ contrast, value, size, negative, bound, sides,
     case "formant":
       return `/${contrast.vowel}/ の${contrast.formant === "f1Hz" ? "F1" : "F2"}は、基準 (低い声は${contrast.limits.lowerVoices} Hz、高い声は${contrast.limits.higherVoices} Hz) より${size}${negative ? "低い" : "高い"}ところにあります`;
     case "vowel-separation":
-      return `最も近い組である ${detail} の母音の${value}が、自分の種類の中心に近い側にあります (偶然なら半分)`;
+      return `最も近い組である ${which} の母音の${value}が、自分の種類の中心に近い側にあります (偶然なら半分)`;
     case "length-quality":
-      return `長短の差が最も大きい ${detail} のずれは${value}です`;
+      return `長短の差が最も大きい ${which} のずれは${value}です`;
     case "mora-count":
       return `モーラ数は${contrast.of === "word" ? "語" : "ポーズ間の区間"}の長さの分散の${value}を説明します`;
     case "devoiced-mora":
       return `無声化した拍は、同じ拍の有声のものの${about}${value}の長さです`;
     case "colouring": {
       const of = whispered[contrast.vowels] ?? contrast.vowels;
-      return `${detail} の重心は、${of} /i/ の前と /u/ の前で ${value} 違います${contrast.consonants.length > 1 ? " (得られた差のうち最小のもの)" : ""}`;
+      return `${which} の重心は、${of} /i/ の前と /u/ の前で ${value} 違います${contrast.consonants.length > 1 ? " (得られた差のうち最小のもの)" : ""}`;
     }
   }
 }

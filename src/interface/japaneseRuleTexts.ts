@@ -151,6 +151,8 @@ export const ruleTexts: Readonly<Record<string, string>> = {
   "American English": "アメリカ英語",
   "4 speakers, 5 sentences each": "話者4名、各5文",
   "1 speaker": "話者1名",
+  "lower voices": "低い声",
+  "higher voices": "高い声",
   men: "男性",
   women: "女性",
   "men, words": "男性、単語",

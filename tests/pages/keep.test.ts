@@ -59,7 +59,7 @@ test("the numbers are saved with dataset, version, licence, filter, software, da
       licence: "invented for tests",
       software: "Morascope 0.1.0",
       "results of": "2026-01-02",
-      address: `${open.url}devoicing?before=s&after=k#devoicing-rates`,
+      address: "", // this report is served on this machine alone
     });
     expect(row.filter).toContain("Sound before: s");
     expect(row["basis in words"]).toMatch(/^10 vowels, 5 speakers/);
@@ -117,9 +117,9 @@ test("a figure is cited as text, BibTeX and CSL-JSON, with what is chosen at tha
     "Position between pauses: medial",
     "Morascope 0.1.0",
     "results of 2026-01-02",
-    `${open.url}length?position=medial#vowel-length-ratios`,
   ])
     expect(text).toContain(part);
+  for (const form of [text, bibtex, csl]) expect(form).not.toContain(new URL(open.url).host);
   expect(parseBibtex(bibtex!).errors).toEqual([]);
   expect(parseBibtex(bibtex!).entries.map(({ key }) => key)).toEqual([
     "morascope-vowel-length-ratios",

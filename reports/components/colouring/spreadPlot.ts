@@ -49,8 +49,8 @@ export function spreadPlot(
   const picture = Plot.plot({
     width: widthPx,
     height: 64 + strips.length * 130,
-    marginLeft: 16,
-    marginRight: 16,
+    marginLeft: 22,
+    marginRight: 22,
     marginTop: 24,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },

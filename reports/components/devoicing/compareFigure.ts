@@ -12,6 +12,8 @@ import { figure } from "../figure.ts";
 import { type IntervalRow, intervalPlot } from "../intervalPlot.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
+import { correctedPercent, rateOptions } from "./corrected.ts";
+import { errorRemarks } from "./errorRemarks.ts";
 import { cutFilter, cutWords, secondName } from "./secondCut.ts";
 
 const signed = (share: number) => `${share < 0 ? "−" : "+"}${Math.abs(100 * share).toFixed(1)}`;
@@ -42,9 +44,10 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
     const empty = (finding: string) =>
       figure({ id, question, finding, picture: null, remarks: cuts, numbers: null });
     if (JSON.stringify(first.filter) === JSON.stringify(second.filter)) return empty(words.same);
+    const options = rateOptions(corpus);
     const [found] = compareRates(corpus.cells, first.filter, second.filter, corpus.level).rows;
     const rates = [first, second].map(
-      ({ filter }) => devoicingRates(corpus.cells, { filter, level: corpus.level }).rows[0],
+      ({ filter }) => devoicingRates(corpus.cells, { ...options, filter }).rows[0],
     );
     const [one, other] = rates;
     if (one?.scope === "rule" || other?.scope === "rule") return empty(words.rule);
@@ -64,12 +67,17 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
       name,
       ...{ estimate: 100 * row.estimate!, low: 100 * row.low!, high: 100 * row.high! },
       remark: words.tokens(row.tokens),
+      second: correctedPercent(row),
     });
     const reach = 20 * Math.ceil(Math.max(0.2, Math.abs(found.low), Math.abs(found.high)) * 5);
     const difference: IntervalRow = {
       ...{ name: words.row, remark: "" },
       ...{ estimate: 100 * found.difference, low: 100 * found.low, high: 100 * found.high },
     };
+    const told = [
+      { name: words.first, row: one },
+      { name: words.second, row: other },
+    ];
     const percent = (value: number) => `${value.toFixed(0)} %`;
     const rows = [
       { name: words.first, rate: one.estimate, low: one.low!, high: one.high!, tokens: one.tokens },
@@ -99,7 +107,15 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
         method: `${found.method}.`,
         warnings: [...new Set([...one.warnings, ...other.warnings])],
       },
-      remarks: [...cuts, ...(shared > 0 ? [words.shared(shared)] : [])],
+      remarks: [
+        ...errorRemarks(
+          corpus.error,
+          told,
+          told.some(({ row }) => row.corrected !== null),
+        ),
+        ...cuts,
+        ...(shared > 0 ? [words.shared(shared)] : []),
+      ],
       numbers: numbersTable(id, rows, [
         { name: words.columns.what, value: (row) => row.name },
         { name: words.columns.rate, value: (row) => row.rate, show: (row) => formatPercent(row.rate) },

@@ -1,4 +1,5 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { citableAddress } from "../../../src/publish/cite/citableAddress.ts";
 import type { CitedView } from "../../../src/publish/cite/cslItems.ts";
 import { pageChoices } from "../choices.ts";
 import { pageProvenance } from "./pageProvenance.ts";
@@ -52,7 +53,7 @@ export function citedView({ id, finding, basis, filter, sets }: Kept): CitedView
     setName: keys.length === 0 ? null : keys.map((key) => setNames[key] ?? key).join("; "),
     filter: filter ?? filterWords(),
     basis,
-    address: addressOf(id),
+    address: citableAddress(addressOf(id)),
     seenOn: new Date().toISOString(),
   };
 }

@@ -47,7 +47,7 @@ export function numbersCsv({ header, rows }: Numbers, kept: Kept): string {
     [columns.basis]: basis,
     [columns.software]: `${softwareTitle} ${software.version}`,
     [columns.resultsOf]: resultsOf.slice(0, 10),
-    [columns.address]: address,
+    [columns.address]: address ?? "",
   };
   const added = Object.entries(source).filter(([name]) => !header.includes(name));
   const values = added.map(([, value]) => value);

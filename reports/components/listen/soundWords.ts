@@ -43,7 +43,7 @@ export function durationInWords(table: ListenTable, row: number): string {
 }
 
 /** What was decided with how near the boundary it was, as a sentence of the card. */
-export function decisionInWords(table: ListenTable, row: number): string {
+export function decisionInWords(table: ListenTable, row: number, synthetic: boolean): string {
   const words = interfaceText().listen;
   const said = saidInWords(table, row);
   if (labelAt(table, "kind", row) === "consonant") return said;
@@ -51,6 +51,6 @@ export function decisionInWords(table: ListenTable, row: number): string {
   if (basis === "predicted") return `${said}, ${words.byRule}`;
   if (devoicedAt(table, row) === null) return said;
   const probability = numberAt(table, "devoicedProbability", row);
-  if (basis === "annotated") return `${said}, ${words.byPerson}`;
+  if (basis === "annotated") return `${said}, ${synthetic ? words.byMaker : words.byPerson}`;
   return probability === null ? said : `${said}, ${words.margin(probability)}`;
 }

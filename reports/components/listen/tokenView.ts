@@ -105,7 +105,7 @@ export function tokenView(options: TokenViewOptions): TokenView {
     id: "listen-sound",
     question: options.position,
     finding: vowel
-      ? `${capital(decisionInWords(table, row))}: ${placeInWords(table, row)}`
+      ? `${capital(decisionInWords(table, row, set.card.synthetic))}: ${placeInWords(table, row)}`
       : `${durationInWords(table, row)}: ${placeInWords(table, row)}`,
     picture: body,
     basis: {

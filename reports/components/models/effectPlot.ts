@@ -1,6 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import type { Bounded } from "../../../src/estimates/explain/explanation.ts";
 import { asImage } from "../asImage.ts";
+import { labelWidth } from "../labelWidth.ts";
 
 /** One effect by both models; null where a model has none. */
 export interface EffectRow {
@@ -56,10 +57,8 @@ export function effectPlot(
   const picture = Plot.plot({
     width: widthPx,
     height: 60 + rows.length * (narrow ? 50 : 34),
-    marginLeft: narrow
-      ? 12
-      : Math.min(widthPx * 0.34, 18 + 7.6 * Math.max(...rows.map(({ name }) => name.length))),
-    marginRight: narrow ? 12 : 120,
+    marginLeft: narrow ? 20 : 26 + labelWidth(rows.map(({ name }) => name)),
+    marginRight: narrow ? 20 : Math.max(60, 20 + labelWidth(rows.map(({ remark }) => remark))),
     marginTop: 8,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },

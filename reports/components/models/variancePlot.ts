@@ -24,8 +24,8 @@ export function variancePlot(
   const picture = Plot.plot({
     width: widthPx,
     height: 74 + 20 * drawn.length,
-    marginLeft: 12,
-    marginRight: 12,
+    marginLeft: 20,
+    marginRight: 24,
     marginTop: 6,
     marginBottom: 26,
     style: { fontSize: "14px", background: "none", overflow: "visible" },

@@ -1,6 +1,8 @@
 import * as Plot from "@observablehq/plot";
 import { formatRatio } from "../../../src/findings/format.ts";
+import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { asImage } from "../asImage.ts";
+import { labelWidth } from "../labelWidth.ts";
 import type { TwinRow } from "./twinRows.ts";
 
 export interface TwinPlotOptions {
@@ -23,7 +25,9 @@ export function twinPlot(
   ];
   const ratioText = ({ ratio }: TwinRow) => {
     if (ratio === null) return "–";
-    const bounds = narrow ? "" : ` (${formatRatio(ratio.low)} to ${formatRatio(ratio.high)})`;
+    const bounds = narrow
+      ? ""
+      : ` (${interfaceText().format.range(formatRatio(ratio.low), formatRatio(ratio.high))})`;
     return `× ${formatRatio(ratio.estimate)}${bounds}`;
   };
   const first = rows.slice(0, 1);
@@ -38,8 +42,8 @@ export function twinPlot(
   const picture = Plot.plot({
     width: widthPx,
     height: 66 + rows.length * 30,
-    marginLeft: Math.min(0.32 * widthPx, 20 + 8.6 * Math.max(...rows.map(({ name }) => name.length))),
-    marginRight: narrow ? 64 : 150,
+    marginLeft: 20 + labelWidth(rows.map(({ name }) => name)),
+    marginRight: 20 + labelWidth(rows.map(ratioText)),
     marginTop: 22,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },

@@ -106,7 +106,7 @@ export function chartFigure(page: VowelPage, choices: Choices): HTMLElement {
       remarks: [
         chart.remark,
         ...(split ? [chart.split] : []),
-        ...(groups.length > 1 ? [chart.groups(groups.map(({ group }) => group))] : []),
+        ...(groups.length > 1 ? [chart.groups(groups.map(({ group }) => retold(group)))] : []),
         ...(beside ? [chart.publishedRemark(name(japanese), name(english))] : []),
         ...(scale === "z" ? [chart.onlyHz] : []),
       ],
@@ -116,7 +116,7 @@ export function chartFigure(page: VowelPage, choices: Choices): HTMLElement {
       numbers: numbersTable(id, rows, [
         { name: chart.columns.vowel, value: (row) => row.centroid.vowel },
         { name: chart.columns.length, value: (row) => row.centroid.length },
-        { name: chart.columns.group, value: (row) => row.group },
+        { name: chart.columns.group, value: (row) => retold(row.group) },
         ...formant("f1", `F1 (${scale === "hz" ? "Hz" : "z"})`),
         ...formant("f2", `F2 (${scale === "hz" ? "Hz" : "z"})`),
         { name: chart.columns.n, value: (row) => row.centroid.tokens },

@@ -3,6 +3,7 @@ import type { VowelCentroid } from "../../../src/estimates/vowelSpaceGroups.ts";
 import { roundPercent } from "../../../src/findings/format.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { retold } from "../../../src/interface/retold.ts";
 import { valuesIn } from "./chartMarks.ts";
 import type { VowelScale } from "./vowelChoices.ts";
 
@@ -27,7 +28,7 @@ export function chartFinding(space: VowelSpace, group: VowelGroup, scale: VowelS
   const [back, front] = [by("f2")[0]!, by("f2").at(-1)!];
   const text = (value: number) => formantText(value, scale);
   return chart.finding(
-    space.groups.length > 1 ? group.group : null,
+    space.groups.length > 1 ? retold(group.group) : null,
     {
       ...{ close: close.name, open: open.name, back: back.name, front: front.name },
       f1Low: text(close.values.f1.estimate),

@@ -2,6 +2,7 @@ import type { Bounded } from "../../../src/estimates/explain/explanation.ts";
 import type { LengthShift } from "../../../src/estimates/vowelSpaceGroups.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { retold } from "../../../src/interface/retold.ts";
 import type { Choices } from "../choices.ts";
 import { figure } from "../figure.ts";
 import { intervalPlot } from "../intervalPlot.ts";
@@ -43,7 +44,7 @@ export function shiftFigure(page: VowelPage, choices: Choices): HTMLElement {
       (["F1", "F2"] as const).flatMap((formant) =>
         longAgainstShort.map((shift) => ({
           ...{ group, formant, shift },
-          name: `${own.row(formant, ipaOf(shift.vowel))}${several ? ` (${group})` : ""}`,
+          name: `${own.row(formant, ipaOf(shift.vowel))}${several ? ` (${retold(group)})` : ""}`,
           semitones: formant === "F1" ? shift.f1Semitones : shift.f2Semitones,
           hz: formant === "F1" ? shift.f1Hz : shift.f2Hz,
         })),

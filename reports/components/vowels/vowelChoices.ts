@@ -39,7 +39,7 @@ export function vowelChoices(page: VowelPage): Choices {
   );
   return new Choices(({ set: wanted, group }) => {
     const space = ofSet(page.data.spaces, chosenSet(page, wanted ?? initial));
-    const groups = (space?.groups ?? []).map((one) => ({ value: one.group, label: one.group }));
+    const groups = (space?.groups ?? []).map((one) => ({ value: one.group, label: retold(one.group) }));
     const shown = group ?? groups[0]?.value;
     const [japanese, english] = [tablesOf(page, true), tablesOf(page, false)];
     const several = groups.length > 1;

@@ -9,6 +9,10 @@ export const devoicing = {
   corrected: {
     shown:
       "Filled: as the decision counts. Hollow: corrected for how often it errs on the vowels a person marked, with that uncertainty in the interval.",
+    overAll: (rate: string, interval: string) =>
+      `Corrected for how often the decision errs, the rate over all of them is ${rate} (${interval}).`,
+    inTable:
+      "Cells are as counted; choose a cell, or see the numbers, for the rates corrected for the decision’s errors.",
     unknown:
       "How often the measured decision errs is not known for these results, so that rates are shown as counted.",
     markSome:

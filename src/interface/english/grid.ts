@@ -14,6 +14,7 @@ export const grid = {
   devoiced: (interval: string, thin: boolean) => ` ${thin ? "" : "% "}devoiced, interval ${interval}, `,
   rest: (single: boolean, speakers: string) => ` ${single ? "vowel" : "vowels"}, ${speakers}`,
   interval: (interval: string) => `interval ${interval}`,
+  corrected: (rate: string, interval: string) => `corrected ${rate}, interval ${interval}`,
   predicted: "predicted by rule",
   legendByRule:
     "Hatched: predicted by rule. Large number: vowels the rule marks; small: vowels in all. No rate is shown.",

@@ -144,6 +144,7 @@ export const listen = {
     return Math.max(probability, 1 - probability) >= 0.95 ? "clear" : "fairly clear";
   },
   byPerson: "by a person’s mark",
+  byMaker: "for it was made so",
   byRule: "for only a text rule has an opinion",
   duration: (ms: number, error: number | null, atFloor: boolean) =>
     `${atFloor ? "at most " : ""}${Math.round(ms)}${error === null ? "" : ` ±${space}${Math.round(error)}`}${space}ms`,
@@ -235,7 +236,6 @@ export const listen = {
       "Marks on what you doubted correct single vowels; they are no sample, and say nothing about how often the decision errs. For that, mark a blind sample: `morascope sample`.",
   },
 
-  // The table of measures.
   table: {
     about: (_column: string): string | null => null, // as the table of columns says it
     measure: "Measure",

@@ -111,7 +111,7 @@ export const timing = {
       },
       vowelNpvi: {
         name: "nPVI",
-        axis: "difference of neighbouring vowel stretches (%)",
+        axis: "change to the next vowel stretch (%)",
         plain:
           "How much a vowel stretch differs from the next one, relative to their length. Long beside short vowels, and whispered ones, raise it.",
       },

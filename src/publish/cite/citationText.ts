@@ -35,7 +35,7 @@ export function citationText(provenance: Provenance, view: CitedView): string {
   return [
     quoted,
     sourceLine(provenance, view),
-    `${view.address} (${words.seenOn(view.seenOn.slice(0, 10))}).`,
+    ...(view.address === null ? [] : [`${view.address} (${words.seenOn(view.seenOn.slice(0, 10))}).`]),
     ...new Set(own),
   ].join(" ");
 }

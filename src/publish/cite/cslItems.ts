@@ -31,7 +31,8 @@ export interface CitedView {
   readonly filter: string;
   /** How the numbers came about, in words; empty where nothing is said. */
   readonly basis: string;
-  readonly address: string;
+  /** Where others find it; null where the address is of this machine only. */
+  readonly address: string | null;
   /** Day on which the reader looks, ISO 8601. */
   readonly seenOn: string;
 }
@@ -106,8 +107,8 @@ export function figureItem(provenance: Provenance, view: CitedView): CslItem {
     "container-title": resultsTitle(view.datasets.map(({ name }) => name)),
     version: ofDay(provenance),
     issued: cslDate(provenance.resultsOf),
-    accessed: cslDate(view.seenOn),
-    URL: view.address,
+    ...(view.address === null ? {} : { accessed: cslDate(view.seenOn) }),
+    ...(view.address === null ? {} : { URL: view.address }),
     note: sentences(
       figureCalled(view.figure),
       view.setName,
