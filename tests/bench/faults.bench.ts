@@ -14,7 +14,7 @@ import { hasRedis } from "../helpers/redisServer.ts";
 import { sharedData } from "../helpers/sharedDataFolder.ts";
 import { queueFaults } from "./faults/queueFaults.ts";
 import { differences, filesOf } from "./faults/resultFiles.ts";
-import { runWhole, type WholeRun } from "./faults/runWhole.ts";
+import { type Moment, momentAt, runWhole, type WholeRun } from "./faults/runWhole.ts";
 
 const [wanted, ...given] = process.argv.slice(2);
 const moments = Number(wanted ?? 30);
@@ -43,18 +43,18 @@ async function disturb(dataset: string): Promise<void> {
     );
     const plans: Killing[] = [
       {
-        ...{ name, moments: moments - reports, expected, wholeMs: tables.ms },
+        ...{ name, moments: moments - reports, expected, whole: tables },
         prepare: () => rmSync(out, { recursive: true, force: true }),
-        run: (killAtMs) => runWhole(dataset, out, { report: false, ...killAtMs }),
+        run: (kill) => runWhole(dataset, out, { report: false, ...kill }),
       },
       {
-        ...{ name: `${name}, report`, moments: reports, expected: expectedAll, wholeMs: report.ms },
+        ...{ name: `${name}, report`, moments: reports, expected: expectedAll, whole: report },
         prepare: () => {
           rmSync(out, { recursive: true, force: true });
           cpSync(whole, out, { recursive: true });
           rmSync(join(out, "site"), { recursive: true });
         },
-        run: (killAtMs) => runWhole(dataset, out, { ...killAtMs }),
+        run: (kill) => runWhole(dataset, out, kill),
       },
     ];
     for (const plan of plans) if ((await killRuns(plan, out, random)) !== plan.moments) process.exitCode = 1;
@@ -70,33 +70,33 @@ interface Killing {
   readonly name: string;
   readonly moments: number;
   readonly expected: ReadonlyMap<string, string>;
-  readonly wholeMs: number;
+  readonly whole: WholeRun;
   readonly prepare: () => void;
-  readonly run: (kill: { killAtMs?: number }) => Promise<WholeRun>;
+  readonly run: (given: { kill?: Moment }) => Promise<WholeRun>;
 }
 
 /** How many of the killed runs came out the same. One moment lies in each of so many parts of the run's time. */
 async function killRuns(plan: Killing, out: string, random: SeededRandom): Promise<number> {
   const { name, moments: wanted, expected } = plan;
-  let ms = plan.wholeMs;
   let same = 0;
   let early = 0;
   const stages = new Map<string, number>();
   for (let i = 0; i < wanted; ) {
     plan.prepare();
-    const killed = await plan.run({ killAtMs: ((i + random.uniform()) / wanted) * ms });
+    const kill = momentAt((i + random.uniform()) / wanted, plan.whole);
+    const killed = await plan.run({ kill });
     if (killed.ended) {
-      ms = killed.ms; // the machine became faster
       early++;
       continue;
     }
+    const { task } = killed.timeline.at(-1)!;
     const again = await plan.run({});
     const different = differences(expected, filesOf(out));
     if (different.length === 0) same++;
     i++;
-    stages.set(killed.task, (stages.get(killed.task) ?? 0) + 1);
+    stages.set(task, (stages.get(task) ?? 0) + 1);
     console.log(
-      `${name} ${i}: killed at ${seconds(killed.ms)} (${killed.task}), done ${seconds(again.ms)} after it was started again, ${different.length === 0 ? "identical" : `DIFFERENT: ${different.slice(0, 5).join(", ")}`}, load ${loadavg()[0]!.toFixed(1)}`,
+      `${name} ${i}: killed at ${seconds(killed.ms)} (${task}), done ${seconds(again.ms)} after it was started again, ${different.length === 0 ? "identical" : `DIFFERENT: ${different.slice(0, 5).join(", ")}`}, load ${loadavg()[0]!.toFixed(1)}`,
     );
   }
   console.log(
