@@ -243,6 +243,14 @@ export const japaneseMessages: readonly Retelling[] = [
     rules.decisionUncorrected(),
     "無声化の判定がどれだけ誤るかはここでは分からないため、割合を補正していません。経験則の境目に近い割合は、実際は反対側かもしれません。",
   ),
+  tell(
+    rules.widerByWords,
+    (words) => `この区間は${words}語それぞれの音をひとまとまりとしても数えており、そのぶん広くなっています。`,
+  ),
+  exact(
+    rules.fewWordsCarry(),
+    "片方の音のほとんどが一つの語のものなので、区間は語による違いを考えに入れられません。",
+  ),
   exact(
     rules.decisionShrinksDifferences(),
     "判定の誤りは差を実際より小さく見せます。誤りが両側で同じくらいなら、方向は変わりません。",

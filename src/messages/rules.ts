@@ -225,6 +225,14 @@ export function decisionUncorrected(): string {
   return "How often the devoicing decision is wrong is not known here, so the rate is not corrected for it; a rate near the rule's limit may fall on the wrong side.";
 }
 
+export function widerByWords(words: number): string {
+  return `The interval also counts the sounds of each of the ${words} words as belonging together, and is wider for that.`;
+}
+
+export function fewWordsCarry(): string {
+  return "One word holds nearly all sounds of one side, so that the interval cannot allow for differences between words.";
+}
+
 export function decisionShrinksDifferences(): string {
   return "Wrong devoicing decisions make differences look smaller than they are; the direction holds as long as they are as frequent on both sides.";
 }

@@ -17,11 +17,11 @@ export function readContrast(
   if (isOfTokens(contrast)) return tokens === null ? [] : readTokens(tokens, contrast, column, options);
   switch (contrast.kind) {
     case "rate":
-      return readRate(cells, contrast, column, options);
+      return readRate({ cells, tokens }, contrast, column, options);
     case "rate-difference":
       return readRateDifference(cells, contrast, column, options);
     case "length-ratio":
-      return readLengthRatio(cells, contrast, column, options);
+      return readLengthRatio({ cells, tokens }, contrast, column, options);
     case "duration-ratio":
       return readDurationRatio(cells, contrast, column, options);
   }

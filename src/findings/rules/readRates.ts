@@ -1,20 +1,24 @@
 import { isEvidence } from "../../basis.ts";
 import type { Cells } from "../../estimates/cells.ts";
 import { clusteredRate } from "../../estimates/clusteredRate.ts";
+import { correctedRate, type DecisionAccuracy } from "../../estimates/correctedRate.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import { countsOf } from "../../estimates/rateContrasts.ts";
 import { rateDifference } from "../../estimates/rateDifference.ts";
 import { type RateGroup, rateGroups } from "../../estimates/rateGroups.ts";
 import { rateWarnings, safeSpeakers } from "../../estimates/rateSafety.ts";
-import { devoicingRates } from "../../estimates/rates.ts";
+import { devoicingRates, type RateRow } from "../../estimates/rates.ts";
+import { ratesWithWords } from "../../estimates/words.ts";
 import { differenceMethod, fewSpeakers, oneSpeakerOnly } from "../../messages/estimates.ts";
 import {
   correctedMethod,
   decisionByChance,
   decisionShrinksDifferences,
   decisionUncorrected,
+  widerByWords,
 } from "../../messages/rules.ts";
 import { mainBasis } from "../sentences/mainBasis.ts";
+import type { RuleEvidence } from "./evidence.ts";
 import type { Reading, ReadOptions } from "./reading.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
 
@@ -25,17 +29,26 @@ const apart: readonly Dim[] = ["dataset", "labelSet"];
 
 /**
  * Devoicing rate of the rule's cut, one reading a corpus, or a corpus and value of `column`. Of several bases the one
- * that most vowels carry is judged: the few that a person corrected are no sample.
+ * that most vowels carry is judged: the few that a person corrected are no sample. For a whole corpus with its tokens at
+ * hand the interval also allows for words.
  */
-export function readRate(cells: Cells, { of }: Rate, column: Dim | null, options: ReadOptions): Reading[] {
+export function readRate(
+  { cells, tokens }: RuleEvidence,
+  { of }: Rate,
+  column: Dim | null,
+  options: ReadOptions,
+): Reading[] {
   const by = column === null ? apart : [...apart, column];
   const { level, accuracy } = options;
   const asked = { filter: of.where, by, level, ...(accuracy === undefined ? {} : { accuracy }) };
-  return mainBasis(devoicingRates(cells, asked).rows).main.flatMap((row) => {
+  const found = devoicingRates(cells, asked);
+  const withWords = column === null && tokens !== null;
+  const { rows } = withWords ? ratesWithWords(found, tokens, asked) : found;
+  return mainBasis(rows).main.flatMap((row) => {
     const part = partOf(column, row.by);
     if (part === undefined) return [];
     const corrects = accuracy !== undefined && row.basis === "measured";
-    const { estimate, low, high } = (corrects ? row.corrected : row) ?? nothing;
+    const { estimate, low, high } = (corrects ? correctedOf(row, accuracy, level) : allowing(row)) ?? nothing;
     const interval = low === null || high === null ? null : { low, high };
     return [
       {
@@ -44,11 +57,27 @@ export function readRate(cells: Cells, { of }: Rate, column: Dim | null, options
         ...{ tokens: [row.tokens], speakers: row.speakers, sides: [estimate] },
         reason: corrects && row.corrected === null ? decisionByChance() : null,
         method: corrects ? correctedMethod(row.method) : row.method,
-        warnings:
-          row.basis === "measured" && !corrects ? [...row.warnings, decisionUncorrected()] : row.warnings,
+        warnings: [
+          ...row.warnings,
+          ...(row.crossed && row.words !== null && row.crossed.widest !== "speakers"
+            ? [widerByWords(row.words)]
+            : []),
+          ...(row.basis === "measured" && !corrects ? [decisionUncorrected()] : []),
+        ],
       },
     ];
   });
+}
+
+/** The rate with the interval that allows for words, where there is one. */
+function allowing({ estimate, low, high, crossed }: RateRow) {
+  return { estimate, low: crossed?.low ?? low, high: crossed?.high ?? high };
+}
+
+function correctedOf(row: RateRow, accuracy: DecisionAccuracy, level: number) {
+  const { estimate, low, high } = allowing(row);
+  if (row.crossed === null || estimate === null || low === null || high === null) return row.corrected;
+  return correctedRate({ estimate, low, high }, accuracy, level);
 }
 
 const nothing = { estimate: null, low: null, high: null };

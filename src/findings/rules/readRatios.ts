@@ -1,9 +1,12 @@
 import type { Cells } from "../../estimates/cells.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import { pairedRatio } from "../../estimates/pairedRatio.ts";
-import { durationRatios } from "../../estimates/ratios.ts";
+import { durationRatios, type RatioRow } from "../../estimates/ratios.ts";
+import { ratiosWithWords } from "../../estimates/ratiosWithWords.ts";
 import { clusteredRatioMethod, oneSpeakerRatio } from "../../messages/estimates.ts";
+import { fewWordsCarry, widerByWords } from "../../messages/rules.ts";
 import { type DurationCut, durationStrata } from "./durationStrata.ts";
+import type { RuleEvidence } from "./evidence.ts";
 import { boundByFloorShares } from "./floorBound.ts";
 import type { Reading, ReadOptions } from "./reading.ts";
 import { partOf, speakerDoubts } from "./readRates.ts";
@@ -12,18 +15,26 @@ import type { RuleContrast } from "./ruleSchema.ts";
 type Length = Extract<RuleContrast, { kind: "length-ratio" }>;
 type Durations = Extract<RuleContrast, { kind: "duration-ratio" }>;
 
-/** Long to short vowels, or geminates to single consonants, each phone compared with itself. */
+/**
+ * Long to short vowels, or geminates to single consonants, each phone compared with itself. For a whole corpus with its
+ * tokens at hand the interval also allows for words.
+ */
 export function readLengthRatio(
-  cells: Cells,
+  { cells, tokens }: RuleEvidence,
   { of: contrast, where: filter = {}, surroundings = "consonants" }: Length,
   column: Dim | null,
   { level }: ReadOptions,
 ): Reading[] {
   const by: Dim[] = ["dataset", "labelSet", ...(column === null ? [] : [column])];
-  return durationRatios(cells, { contrast, filter, surroundings, by, level }).rows.flatMap((row) => {
+  const asked = { contrast, filter, surroundings, by, level };
+  const found = durationRatios(cells, asked);
+  const withWords = column === null && tokens !== null;
+  const { rows } = withWords ? ratiosWithWords(found, tokens, asked) : found;
+  return rows.flatMap((row) => {
     const part = partOf(column, row.by);
     if (part === undefined) return [];
-    const interval = row.low === null || row.high === null ? null : { low: row.low, high: row.high };
+    const { low, high } = row.crossed ?? row;
+    const interval = low === null || high === null ? null : { low, high };
     const floor = interval && boundByFloorShares(interval, row.long.atFloorShare, row.short.atFloorShare);
     return [
       {
@@ -39,10 +50,16 @@ export function readLengthRatio(
         ...{ tokens: [row.long.tokens, row.short.tokens], speakers: row.speakers },
         sides: [row.long.geometricMeanMs, row.short.geometricMeanMs],
         method: row.method,
-        warnings: [...speakerDoubts(row.speakers), ...(floor?.warnings ?? [])],
+        warnings: [...speakerDoubts(row.speakers), ...wordDoubts(row), ...(floor?.warnings ?? [])],
       },
     ];
   });
+}
+
+function wordDoubts({ words, crossed, estimate }: RatioRow): string[] {
+  if (words === null || estimate === null) return [];
+  if (crossed === null) return [fewWordsCarry()];
+  return crossed.widest === "speakers" ? [] : [widerByWords(words)];
 }
 
 /** Geometric mean duration of the first cut by that of the second, compared only within the rule's columns and a speaker. */

@@ -19,7 +19,7 @@ const cells = cellsFromTokens(
 const cut = (after: string) => ({ called: after, where: { vowel: "i", after } });
 
 test("readRate judges the measured vowels alone where some were corrected by a person", () => {
-  const readings = readRate(cells, { kind: "rate", of: cut("t") }, null, { level: 0.95 });
+  const readings = readRate({ cells, tokens: null }, { kind: "rate", of: cut("t") }, null, { level: 0.95 });
   expect(readings.map(({ basis, tokens, estimate }) => [basis, tokens, estimate])).toEqual([
     ["measured", [200], 0.75],
   ]);
