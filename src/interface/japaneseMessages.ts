@@ -247,6 +247,11 @@ export const japaneseMessages: readonly Retelling[] = [
     rules.widerByWords,
     (words) => `この区間は${words}語それぞれの音をひとまとまりとしても数えており、そのぶん広くなっています。`,
   ),
+  retellingOf(
+    /(?:All of these sounds stand in one word: this speaks of that word only\.|These sounds stand in (\d+) words: this speaks of those words only\.)/,
+    (words) =>
+      `これらの音は${words === "" ? "一つの語" : `${words}語`}のもので、その語についてだけのことです。`,
+  ),
   exact(
     rules.fewWordsCarry(),
     "片方の音のほとんどが一つの語のものなので、区間は語による違いを考えに入れられません。",

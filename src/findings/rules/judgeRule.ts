@@ -71,7 +71,7 @@ function judgeCorpora(
     return corpora.map((corpus) => unread(rule, corpus, level, messages.needsColumns(rule.contrast.columns)));
   if (isOfTokens(rule.contrast) && tokens === null)
     return corpora.map((corpus) => unread(rule, corpus, level, messages.tokensNotAtHand()));
-  const options = { level, accuracy };
+  const options = { level, accuracy, theseWords: rule.words === "these" };
   const at = { cells, tokens };
   const whole = readContrast(at, rule.contrast, null, options);
   const judgeable = whole.some((reading) => reading.evidence && isEnough(reading, rule.least.tokens, 1));

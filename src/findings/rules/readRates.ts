@@ -15,12 +15,12 @@ import {
   decisionByChance,
   decisionShrinksDifferences,
   decisionUncorrected,
-  widerByWords,
 } from "../../messages/rules.ts";
 import { mainBasis } from "../sentences/mainBasis.ts";
 import type { RuleEvidence } from "./evidence.ts";
 import type { Reading, ReadOptions } from "./reading.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
+import { allowingForWords, wordDoubts } from "./wordDoubts.ts";
 
 type Rate = Extract<RuleContrast, { kind: "rate" }>;
 type Difference = Extract<RuleContrast, { kind: "rate-difference" }>;
@@ -42,13 +42,14 @@ export function readRate(
   const { level, accuracy } = options;
   const asked = { filter: of.where, by, level, ...(accuracy === undefined ? {} : { accuracy }) };
   const found = devoicingRates(cells, asked);
-  const withWords = column === null && tokens !== null;
+  const withWords = column === null && tokens !== null && options.theseWords !== true;
   const { rows } = withWords ? ratesWithWords(found, tokens, asked) : found;
   return mainBasis(rows).main.flatMap((row) => {
     const part = partOf(column, row.by);
     if (part === undefined) return [];
     const corrects = accuracy !== undefined && row.basis === "measured";
-    const { estimate, low, high } = (corrects ? correctedOf(row, accuracy, level) : allowing(row)) ?? nothing;
+    const { estimate, low, high } =
+      (corrects ? correctedOf(row, accuracy, level) : { ...row, ...allowingForWords(row) }) ?? nothing;
     const interval = low === null || high === null ? null : { low, high };
     return [
       {
@@ -59,9 +60,7 @@ export function readRate(
         method: corrects ? correctedMethod(row.method) : row.method,
         warnings: [
           ...row.warnings,
-          ...(row.crossed && row.words !== null && row.crossed.widest !== "speakers"
-            ? [widerByWords(row.words)]
-            : []),
+          ...(isEvidence(row.basis) ? wordDoubts(row) : []),
           ...(row.basis === "measured" && !corrects ? [decisionUncorrected()] : []),
         ],
       },
@@ -69,13 +68,9 @@ export function readRate(
   });
 }
 
-/** The rate with the interval that allows for words, where there is one. */
-function allowing({ estimate, low, high, crossed }: RateRow) {
-  return { estimate, low: crossed?.low ?? low, high: crossed?.high ?? high };
-}
-
 function correctedOf(row: RateRow, accuracy: DecisionAccuracy, level: number) {
-  const { estimate, low, high } = allowing(row);
+  const { estimate } = row;
+  const { low, high } = allowingForWords(row);
   if (row.crossed === null || estimate === null || low === null || high === null) return row.corrected;
   return correctedRate({ estimate, low, high }, accuracy, level);
 }

@@ -1,16 +1,16 @@
 import type { Cells } from "../../estimates/cells.ts";
 import type { Dim } from "../../estimates/dimensions.ts";
 import { pairedRatio } from "../../estimates/pairedRatio.ts";
-import { durationRatios, type RatioRow } from "../../estimates/ratios.ts";
+import { durationRatios } from "../../estimates/ratios.ts";
 import { ratiosWithWords } from "../../estimates/ratiosWithWords.ts";
 import { clusteredRatioMethod, oneSpeakerRatio } from "../../messages/estimates.ts";
-import { fewWordsCarry, widerByWords } from "../../messages/rules.ts";
 import { type DurationCut, durationStrata } from "./durationStrata.ts";
 import type { RuleEvidence } from "./evidence.ts";
 import { boundByFloorShares } from "./floorBound.ts";
 import type { Reading, ReadOptions } from "./reading.ts";
 import { partOf, speakerDoubts } from "./readRates.ts";
 import type { RuleContrast } from "./ruleSchema.ts";
+import { allowingForWords, wordDoubts } from "./wordDoubts.ts";
 
 type Length = Extract<RuleContrast, { kind: "length-ratio" }>;
 type Durations = Extract<RuleContrast, { kind: "duration-ratio" }>;
@@ -23,17 +23,17 @@ export function readLengthRatio(
   { cells, tokens }: RuleEvidence,
   { of: contrast, where: filter = {}, surroundings = "consonants" }: Length,
   column: Dim | null,
-  { level }: ReadOptions,
+  { level, theseWords = false }: ReadOptions,
 ): Reading[] {
   const by: Dim[] = ["dataset", "labelSet", ...(column === null ? [] : [column])];
   const asked = { contrast, filter, surroundings, by, level };
   const found = durationRatios(cells, asked);
-  const withWords = column === null && tokens !== null;
+  const withWords = column === null && tokens !== null && !theseWords;
   const { rows } = withWords ? ratiosWithWords(found, tokens, asked) : found;
   return rows.flatMap((row) => {
     const part = partOf(column, row.by);
     if (part === undefined) return [];
-    const { low, high } = row.crossed ?? row;
+    const { low, high } = allowingForWords(row);
     const interval = low === null || high === null ? null : { low, high };
     const floor = interval && boundByFloorShares(interval, row.long.atFloorShare, row.short.atFloorShare);
     return [
@@ -54,12 +54,6 @@ export function readLengthRatio(
       },
     ];
   });
-}
-
-function wordDoubts({ words, crossed, estimate }: RatioRow): string[] {
-  if (words === null || estimate === null) return [];
-  if (crossed === null) return [fewWordsCarry()];
-  return crossed.widest === "speakers" ? [] : [widerByWords(words)];
 }
 
 /** Geometric mean duration of the first cut by that of the second, compared only within the rule's columns and a speaker. */

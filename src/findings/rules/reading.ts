@@ -43,6 +43,8 @@ export interface ReadOptions {
   readonly level: number;
   /** How reliable devoicing decisions of basis `measured` are; rates are then corrected for their errors. */
   readonly accuracy?: DecisionAccuracy | undefined;
+  /** The rule speaks of these very words, so that their interval allows for speakers only. Default false. */
+  readonly theseWords?: boolean;
 }
 
 export function corpusKey({ dataset, labelSet }: Corpus): string {

@@ -125,6 +125,8 @@ export const judgedRuleSchema = v.strictObject({
   contrast: contrastSchema,
   /** Set for edges that aligners place badly: only boundaries set or measured otherwise may judge. */
   boundaries: v.exactOptional(v.literal("annotated")),
+  /** Set where the rule speaks of certain words (です, ます), not of words like them: their own number then widens no interval. */
+  words: v.exactOptional(v.literal("these")),
   holds,
   least: leastSchema,
   exceptions: v.optional(v.array(v.picklist(exceptionColumns)), []),

@@ -3,7 +3,7 @@ import { type CellToken, cellsFromTokens } from "../../../../src/estimates/cells
 import { tokenTableOfRows } from "../../../../src/estimates/tokenTable.ts";
 import { judgeRule } from "../../../../src/findings/rules/judgeRule.ts";
 import type { JudgedRule } from "../../../../src/findings/rules/ruleSchema.ts";
-import { fewWordsCarry, widerByWords } from "../../../../src/messages/rules.ts";
+import { fewWordsCarry, theseWordsOnly, widerByWords } from "../../../../src/messages/rules.ts";
 import { seededRandom } from "../../../../src/statistics/seededRandom.ts";
 import { plainToken } from "../../estimates/sampleTokens.ts";
 
@@ -69,4 +69,7 @@ test("judgeRule says that words widen the interval, and where one word carries a
     judgeRule(rule, cellsFromTokens(tokens), { tokens: tokenTableOfRows(tokens) })[0]!.warnings;
   expect(warningsOf(rate, draw(1, 6))).toContain(widerByWords(12));
   expect(warningsOf(ratio, draw(1, 1))).toContain(fewWordsCarry());
+  const few = draw(1, 6).filter(({ word }) => ["w1", "w2", "w7"].includes(word));
+  expect(warningsOf(rate, few)).toContain(theseWordsOnly(3));
+  expect(warningsOf({ ...rate, words: "these" }, draw(1, 6))).not.toContain(widerByWords(12));
 });
