@@ -6,25 +6,15 @@ import type { Lexicon } from "./lexicon.ts";
 import type { Target } from "./targets.ts";
 
 /** A candidate as results list it by the thousand: words, chances and ratios by name, each written down once elsewhere. */
-export interface ListedCandidate {
+export interface ListedCandidate extends Omit<Candidate, "words" | "chances" | "ratios" | "parts"> {
   /** The same as long as target and words are the same: it may stand in an address. */
   readonly id: string;
-  readonly target: Target;
   /** Indices into the listing's words. */
   readonly words: readonly number[];
-  readonly focus: readonly number[];
-  readonly environment: string;
-  readonly c1: string;
-  readonly c2: string;
   /** Environments of its vowels in question: names among the chances of devoicing. */
   readonly chances: readonly string[];
   /** Sounds whose length ratio it rests on. */
   readonly ratios: readonly string[];
-  readonly accent: Candidate["accent"];
-  readonly confounds: Candidate["confounds"];
-  readonly heardSpeakers: number;
-  readonly evidenceSpeakers: number;
-  readonly score: number;
   /** Index of the word in which the vowel stays voiced. */
   readonly neighbour: number | null;
 }
