@@ -3,9 +3,10 @@ import { islandOfVoicing } from "./islandOfVoicing.ts";
 import type { FrameVoicing } from "./voicingDecisions.ts";
 import { hopMs, type VoicingFrames } from "./voicingFrames.ts";
 import { lateFrames, ownFrames, type VowelStretch } from "./vowelStretch.ts";
+import { colourGainDb, type WholeVowel, wholeVowel } from "./wholeVowel.ts";
 
 /** What was found of one vowel between C1's release or frication and C2's onset. Highest values are means over 20 ms. */
-export interface DevoicingEvidence {
+export interface DevoicingEvidence extends WholeVowel {
   /** Time that was the vowel's to fill, ms. */
   readonly ownMs: number;
   /** Classifier: highest log-odds of voice; negative speaks for devoiced. */
@@ -19,6 +20,8 @@ export interface DevoicingEvidence {
   /** Rise of the low and of the mid band from their lowest in C1 to the likeliest place, dB; null without voiceless C1. */
   readonly lowRiseDb: number | null;
   readonly midRiseDb: number | null;
+  /** Gain of the middle on the high band from C1 to the likeliest place, dB; null without voiceless C1. */
+  readonly colourGainDb: number | null;
   /** Level of the recording's background in the low band, dB relative to its voice. */
   readonly backgroundDb: number;
   /** Highest periodicity and steadiness of F0, counted where F0 lies in the speaker's range. */
@@ -73,6 +76,7 @@ export function weighVoicing(
   const islandMs = islandOfVoicing(stretch, voicing.island);
   const plain = islandMs >= plainIslandMs && bestLogOdds >= plainLogOdds;
   return {
+    ...wholeVowel(frames, stretch, logOdds),
     ownMs: (to - from) * hopMs,
     bestLogOdds,
     voicedMs: voiced * hopMs,
@@ -80,6 +84,7 @@ export function weighVoicing(
     lowPeakDb: lowPeakDb - voiceDb,
     lowRiseDb: rise(voicing.lowDb),
     midRiseDb: rise(frames.midDb),
+    colourGainDb: colourGainDb(frames, stretch, bestAt, width),
     backgroundDb: floorDb[0] - voiceDb,
     periodicity,
     steadiness,

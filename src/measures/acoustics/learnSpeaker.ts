@@ -33,6 +33,9 @@ const priorFrames = 4;
 /** Lowest level of an island relative to the voice: what hums below it stays a closure. */
 const islandLowestDb = -18;
 const islandMidDb = -45;
+/** A voice whose middle band usually lies lower than this, as a breathy one's does, lowers that limit by as much. */
+const usualMidDb = -10;
+const farthestDb = -25;
 
 /** Learns from all samples of one speaker, in the order given. */
 export function learnSpeaker(samples: readonly SpeakerSample[]): SpeakerReference {
@@ -46,6 +49,7 @@ export function learnSpeaker(samples: readonly SpeakerSample[]): SpeakerReferenc
   const y: number[] = [];
   const periodicity: [number[], number[]] = [[], []];
   const lowDb: [number[], number[]] = [[], []];
+  const voicedMidDb: number[] = [];
   const evidence = new Float64Array(evidenceDims);
   for (const sample of samples) {
     const reference = voiceLevel(sample.voiceDb, voiceDb);
@@ -65,6 +69,7 @@ export function learnSpeaker(samples: readonly SpeakerSample[]): SpeakerReferenc
         y.push(label);
         periodicity[label].push(frame.periodicity);
         lowDb[label].push(frame.lowDb);
+        if (label === 1) voicedMidDb.push(frame.midDb);
       }
     }
   }
@@ -75,10 +80,16 @@ export function learnSpeaker(samples: readonly SpeakerSample[]): SpeakerReferenc
     classifier: learnClassifier(x, y),
     islandPeriodicity: Math.min(0.8, Math.max(0.5, halfway(periodicity, 0.9, 0.35))),
     islandLowDb: Math.max(islandLowestDb, halfway(lowDb, -5, -40)),
-    islandMidDb,
+    islandMidDb: islandMidDb + darkerDb(voicedMidDb),
     f0MedianHz: quantile(f0, 0.5),
     f0Range,
   };
+}
+
+/** How far the speaker's middle band lies below the usual, dB, 0 or less. */
+function darkerDb(voicedMidDb: readonly number[]): number {
+  if (voicedMidDb.length === 0) return 0;
+  return Math.max(farthestDb, Math.min(0, quantile(voicedMidDb, 0.5) - usualMidDb));
 }
 
 /** Level of voice to measure a recording by: its own, unless that lies 10 dB below the speaker's (few vowels, whispered). */

@@ -21,9 +21,10 @@ const boundLogOdds = 8;
 const aboveFloorDb = 4;
 /**
  * A frame whose middle band lies below the island's lowest, or hardly above the background, hums at most: a closure may,
- * a vowel does not. In noise that hides the middle band (background above this) nothing is called a hum.
+ * a vowel does not. In noise that hides the middle band (background more than this above the island's lowest) nothing is
+ * called a hum.
  */
-const humHighestDb = -40;
+const humAboveIslandDb = 5;
 const humLevelDb = 30;
 const humLogOdds = -1;
 /** What is left of a periodicity at a frequency that is not the speaker's: no more than noise gives. */
@@ -43,7 +44,7 @@ export function judgeFrames(
   const steady = Float32Array.from(steadiness);
   const vowelLike = Float32Array.from(lowDb);
   const humBelowDb = Math.min(
-    humHighestDb,
+    speaker.islandMidDb + humAboveIslandDb,
     Math.max(speaker.islandMidDb, floorDb[1] - voiceDb + aboveFloorDb),
   );
   const evidence = new Float64Array(evidenceDims);
