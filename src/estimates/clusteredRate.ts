@@ -27,9 +27,9 @@ export const assumedCorrelation = 0.1;
  * `devoiced[k]` of `marked[k]` (> 0) tokens of speaker k.
  *
  * Several speakers: mean over tokens, clustered variance (`clusteredMean`), t interval on the logit scale and brought
- * back, so that it stays inside 0 and 1; towards the middle at least as far as the one that allows for the skewness of
- * speakers' shares (`skewedInterval`: of a rare outcome, the few who show it much may have been missed); never narrower
- * than Wilson's interval for independent tokens.
+ * back, so that it stays inside 0 and 1; near 0 and 1 it reaches towards the middle at least as far as the one that allows
+ * for the skewness of speakers' shares (`skewedInterval`: of a rare outcome, the few who show it much may have been
+ * missed); never narrower than Wilson's interval for independent tokens.
  * None or all devoiced: exact interval for the effective number of tokens, n / (1 + (m − 1) × assumedCorrelation),
  * m being the token-weighted mean number of tokens a speaker (Kish L. (1965) Survey Sampling, design effect).
  * One speaker: Wilson.
@@ -81,7 +81,10 @@ export function equalWeightRate(
   return { estimate, ...spreadInterval(estimate, variance, spread, level) };
 }
 
-/** On the logit scale, and towards the middle at least as far as skewness asks. */
+/** Share of the rarer outcome below which skewness counts in full, and above which not at all. */
+const skewed = { below: 0.05, above: 0.1 };
+
+/** On the logit scale; near 0 and 1, towards the middle at least as far as skewness asks. */
 function spreadInterval(
   estimate: number,
   variance: number,
@@ -91,10 +94,13 @@ function spreadInterval(
   const standardError = Math.sqrt(variance);
   const multiplier = tMultiplier(level, df);
   const { low, high } = logitInterval(estimate, (multiplier * standardError) / (estimate * (1 - estimate)));
-  const skewed = skewedInterval(estimate, { standardError, multiplier, skewness });
+  const rarer = Math.min(estimate, 1 - estimate);
+  const weight = Math.min(1, (skewed.above - rarer) / (skewed.above - skewed.below));
+  if (!(weight > 0)) return { low, high };
+  const reach = skewedInterval(estimate, { standardError, multiplier, skewness });
   return estimate < 0.5
-    ? { low, high: Math.min(1, Math.max(high, skewed.high)) }
-    : { low: Math.max(0, Math.min(low, skewed.low)), high };
+    ? { low, high: Math.min(1, high + weight * Math.max(0, reach.high - high)) }
+    : { low: Math.max(0, low - weight * Math.max(0, low - reach.low)), high };
 }
 
 function fewerShowing(marked: ArrayLike<number>, devoiced: ArrayLike<number>): number {
