@@ -48,7 +48,7 @@ export function registerAgreement(program: Command): void {
     .addOption(new Option("--format <kind>", "how to print").choices(formats).default("text"))
     .addHelpText(
       "after",
-      "\nExample:\n  morascope agreement results --labels hand-labels --placed-by person\n",
+      "\nExamples:\n  morascope agreement results --labels hand-labels --placed-by person\n  morascope agreement results --labels hand-labels --dataset jsut      (results of several datasets)\n",
     )
     .action(async (results: string, flags: AgreementFlags) => {
       const report = await compareWithLabels({

@@ -11,7 +11,7 @@ export function labelSetsSeveral(found: readonly string[]): string {
 }
 
 export function datasetUnclear(reference: string, found: readonly string[]): string {
-  return `The results hold several datasets (${found.join(", ")}) and the labels call themselves "${reference}". Say which one the labels belong to with --dataset.`;
+  return `The results hold several datasets (${found.join(", ")}) and the labels call themselves "${reference}". Say which one the labels belong to: --dataset ${found[0]}, for example.`;
 }
 
 export function datasetNotInResults(wanted: string, found: readonly string[]): string {

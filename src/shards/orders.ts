@@ -110,8 +110,16 @@ export function writeOrder(order: Order): string {
 
 /** Throws an Error that says what is wrong when the text is no order. */
 export function parseOrder(text: string): Order {
-  const parsed = v.safeParse(Order, fromTaggedJson(text));
+  const parsed = v.safeParse(Order, readTagged(text));
   if (parsed.success) return parsed.output;
   const issue = parsed.issues[0];
   throw new Error(`this is no order: ${v.getDotPath(issue) ?? "the whole"}: ${issue.message}`);
+}
+
+function readTagged(text: string): unknown {
+  try {
+    return fromTaggedJson(text);
+  } catch (error) {
+    throw new Error(`this is no order: ${error instanceof Error ? error.message : String(error)}`);
+  }
 }

@@ -18,7 +18,7 @@ export function fromTaggedJson(text: string): unknown {
     if (typeof one !== "object" || one === null) return one;
     if ("$number" in one) return Number(one.$number);
     if (!("$array" in one && "bytes" in one)) return one;
-    const make = arrays[String(one.$array)];
+    const make = arrays.get(one.$array);
     if (make === undefined) throw new SyntaxError(`no array of the kind ${String(one.$array)}`);
     const bytes = Uint8Array.from(Buffer.from(String(one.bytes), "base64"));
     return make(bytes.buffer);
@@ -29,9 +29,9 @@ function sayable(value: number): boolean {
   return Number.isFinite(value) && !Object.is(value, -0);
 }
 
-const arrays: Readonly<Record<string, (bytes: ArrayBuffer) => ArrayBufferView>> = {
-  Float64Array: (bytes) => new Float64Array(bytes),
-  Float32Array: (bytes) => new Float32Array(bytes),
-  Int32Array: (bytes) => new Int32Array(bytes),
-  Uint8Array: (bytes) => new Uint8Array(bytes),
-};
+const arrays = new Map<unknown, (bytes: ArrayBuffer) => ArrayBufferView>([
+  ["Float64Array", (bytes: ArrayBuffer) => new Float64Array(bytes)],
+  ["Float32Array", (bytes: ArrayBuffer) => new Float32Array(bytes)],
+  ["Int32Array", (bytes: ArrayBuffer) => new Int32Array(bytes)],
+  ["Uint8Array", (bytes: ArrayBuffer) => new Uint8Array(bytes)],
+]);

@@ -1,6 +1,6 @@
 import { Worker } from "bullmq";
-import * as v from "valibot";
 import type { OrderRunner } from "./orderRunner.ts";
+import { orderInPayload } from "./payload.ts";
 import { queueConnection } from "./queueAddress.ts";
 
 export interface QueueWorkerOptions {
@@ -17,28 +17,19 @@ export interface QueueWorkerOptions {
   readonly onEnd: (reason: string | null) => void;
 }
 
-const Payload = v.strictObject({ order: v.pipe(v.string(), v.maxLength(10_000_000)) });
-
 /** Times that an order may take its worker down with it before it counts as failed. */
 const mostStalls = 2;
 
 /** Takes orders from a Redis queue until it is closed; `close` waits for those in hand. */
 export function queueWorker(options: QueueWorkerOptions): { close: () => Promise<void> } {
   const { url, name, runner, concurrency, lockMs, onError, onEnd } = options;
-  const worker = new Worker<unknown, string>(
-    name,
-    async ({ data }) => {
-      const { order } = v.parse(Payload, data);
-      return runner.run(order);
-    },
-    {
-      connection: queueConnection(url),
-      concurrency,
-      lockDuration: lockMs,
-      stalledInterval: lockMs,
-      maxStalledCount: mostStalls,
-    },
-  );
+  const worker = new Worker<unknown, string>(name, async ({ data }) => runner.run(orderInPayload(data)), {
+    connection: queueConnection(url),
+    concurrency,
+    lockDuration: lockMs,
+    stalledInterval: lockMs,
+    maxStalledCount: mostStalls,
+  });
   worker.on("error", onError);
   worker.on("completed", () => onEnd(null));
   worker.on("failed", (_, error) => onEnd(error.message));

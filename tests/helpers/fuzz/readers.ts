@@ -21,6 +21,7 @@ import { toCsv } from "../../../src/storage/writeCsv.ts";
 import { tone, wavBytes } from "../wavBytes.ts";
 import type { FuzzedReader } from "./checkReader.ts";
 import { spoiltBytes, spoiltText } from "./mutations.ts";
+import { payloadReader } from "./queuePayloads.ts";
 
 const root = resolve(import.meta.dirname, "../../..");
 const bytesOf = (path: string): Uint8Array => readFileSync(join(root, path));
@@ -73,7 +74,7 @@ function audioReader(name: string, samples: readonly Uint8Array[]): FuzzedReader
   });
 }
 
-/** Every reader of strangers' files but whole folders. `at` is a scratch folder, `read` reads Japanese text. */
+/** Every reader of strangers' files but whole folders, and of a queue's jobs. `at` is a scratch folder, `read` reads Japanese text. */
 export function fuzzedReaders(at: string, read: (text: string) => TextReading): FuzzedReader[] {
   const file = (name: string, content: string | Uint8Array): string => {
     writeFileSync(join(at, name), content);
@@ -105,6 +106,7 @@ export function fuzzedReaders(at: string, read: (text: string) => TextReading): 
   );
   const fixture = (name: string) => bytesOf(`tests/unit/storage/fixtures/${name}`);
   return [
+    payloadReader(at),
     ...(Object.keys(labelSamples) as (keyof typeof labelSamples)[]).map(labelReader),
     audioReader("wav", [
       ...wavs,

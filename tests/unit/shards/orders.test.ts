@@ -29,7 +29,15 @@ describe("parseOrder(writeOrder(order))", () => {
       "an array of a strange kind",
       (order) => JSON.stringify({ ...order, x: { $array: "Function", bytes: "" } }),
     ],
+    [
+      "an array by the name of something built in",
+      (order) => JSON.stringify({ ...order, x: { $array: "constructor", bytes: "" } }),
+    ],
+    [
+      "an array whose bytes are too few for its kind",
+      (order) => JSON.stringify({ ...order, x: { $array: "Float64Array", bytes: "AAAA" } }),
+    ],
   ])("refuses %s", (_, spoil) => {
-    expect(() => parseOrder(String(spoil(JSON.parse(writeOrder(align)))))).toThrow();
+    expect(() => parseOrder(String(spoil(JSON.parse(writeOrder(align)))))).toThrow(/^this is no order: ./);
   });
 });
