@@ -46,10 +46,10 @@ export function intervalPlot(
   const order = { y: "name", stroke: "var(--first)" } as const;
   const picture = Plot.plot({
     width: widthPx,
-    height: 56 + rows.length * ((twice.length > 0 ? 46 : 36) + (above ? 20 : 0)),
+    height: 56 + rows.length * ((twice.length > 0 ? 46 : 36) + (above ? 22 : 0)),
     marginLeft: above ? 20 : 24 + names,
     marginRight: narrow ? 20 : Math.max(60, 20 + labelWidth(rows.map(({ remark }) => remark))),
-    marginTop: 8,
+    marginTop: above ? 20 : 8,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },
     x: { domain, label, labelAnchor: "center", labelArrow: "none", grid: true, ticks: narrow ? 5 : 8 },
@@ -96,7 +96,7 @@ export function intervalPlot(
       above
         ? Plot.text(rows, {
             ...{ y: "name", text: "name", frameAnchor: "left", textAnchor: "start" },
-            ...{ dy: twice.length > 0 ? -22 : -19, fill: "var(--ink)" },
+            ...{ dy: -32, fill: "var(--ink)", stroke: "var(--sheet)", strokeWidth: 5 },
           })
         : null,
       narrow

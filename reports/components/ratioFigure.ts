@@ -50,7 +50,8 @@ function ratiosBy(
   asked: { readonly id: string; readonly question: () => string; readonly by: Comparison | null },
 ): HTMLElement {
   const { id } = asked;
-  const band = corpus.bands.find((one) => one.contrast === contrast);
+  const quoted = corpus.bands.find((one) => one.contrast === contrast);
+  const band = quoted?.mark === "memory" ? undefined : quoted;
   return live(choices, (widthPx) => {
     const by = asked.by ?? (choices.get("by") as Comparison);
     const question = asked.question();
@@ -104,7 +105,7 @@ function ratiosBy(
       picture,
       basis: ratioBasis(named),
       remarks: notes,
-      note: band === undefined ? null : bandNote(band),
+      note: quoted === undefined ? null : bandNote(quoted),
       numbers: numbersTable(id, named, ratioColumns(label)),
     });
   });

@@ -17,26 +17,26 @@ export function formatAmount(count: number, one: string, several = `${one}s`): s
 
 /** A share from 0 to 1 as per cent with one decimal place: `87.3 %`. */
 export function formatPercent(share: number): string {
-  return `${(100 * share).toFixed(1)}${space}%`;
+  return words().percent((100 * share).toFixed(1));
 }
 
 /** A share in running text: whole per cent, but never rounded to none or all. */
 export function roundPercent(share: number): string {
-  if (share > 0 && share < 0.005) return words().lessThan(`0.5${space}%`);
-  if (share < 1 && share > 0.995) return words().moreThan(`99.5${space}%`);
-  return `${Math.round(100 * share)}${space}%`;
+  if (share > 0 && share < 0.005) return words().lessThan(words().percent("0.5"));
+  if (share < 1 && share > 0.995) return words().moreThan(words().percent("99.5"));
+  return words().percent(`${Math.round(100 * share)}`);
 }
 
 /** Two shares as bounds in running text: `77 to 86 %`, `less than 0.5 % to 4 %`. */
 export function percentRange(low: number, high: number): string {
   const [from, to] = [roundPercent(low), roundPercent(high)];
-  const plain = /^\d+\s%$/.test(from) && /^\d+\s%$/.test(to);
-  return words().range(plain ? from.slice(0, -2) : from, to);
+  const plain = /^\d+\s?%$/.test(from) && /^\d+\s?%$/.test(to);
+  return words().range(plain ? from.replace(/\s?%$/, "") : from, to);
 }
 
 /** `95 % interval`. */
 export function intervalName(level: number): string {
-  return words().interval(`${Math.round(100 * level)}${space}%`);
+  return words().interval(words().percent(`${Math.round(100 * level)}`));
 }
 
 /** `2.40`. */

@@ -20,6 +20,26 @@ const lengths = {
   "vowel-length": { long: "長母音", short: "短母音" },
   gemination: { long: "促音", short: "単独の子音" },
 };
+/** Kinds of sounds as the models part them. */
+const soundKinds = {
+  geminate: "促音",
+  pause: "ポーズ",
+  "h-row": "ハ行",
+  stop: "破裂音",
+  affricate: "破擦音",
+  fricative: "摩擦音",
+  nasal: "鼻音",
+  liquid: "流音",
+  approximant: "接近音",
+  vowel: "母音",
+  "voiceless stop": "無声破裂音",
+  "voiceless affricate": "無声破擦音",
+  "voiceless fricative": "無声摩擦音",
+  "voiced stop": "有声破裂音",
+  "voiced affricate": "有声破擦音",
+  "voiced fricative": "有声摩擦音",
+};
+
 /** What is measured of one sound, by its column. */
 const measures: Readonly<Record<string, string>> = {
   startMs: "始まり。発話の録音、またはその部分の始まりから",
@@ -330,6 +350,7 @@ export const japanese: Translation<typeof english> = {
     examples: "聞ける例",
   },
   format: {
+    percent: (digits) => `${digits}%`,
     lessThan: (share) => `${share}未満`,
     moreThan: (share) => `${share}超`,
     range: (from, to) => `${from}〜${to}`,
@@ -884,6 +905,8 @@ export const japanese: Translation<typeof english> = {
     level: "水準",
     setComparison: "データセットとラベル",
     band: (low, high, what, seen) => `帯: ${low}〜${high}、公表された値 (${what}、${seen})`,
+    fromMemory: (low, high, what) =>
+      `よく引かれる値: ${low}〜${high} (${what})。記憶によるもので出典は未確認のため、図には示さず、引用もできません。`,
     sources: "公表された値の出典",
     address: "アドレス",
   },
@@ -1181,8 +1204,9 @@ export const japanese: Translation<typeof english> = {
       devoiceableNeighbour: { true: "隣にもある", false: "単独" },
       devoiced: { true: "無声化", false: "有声" },
       position: { initial: "ポーズ直後の拍", later: "それ以後" },
-      after: { geminate: "促音", pause: "ポーズ", "h-row": "ハ行" },
-      before: {},
+      after: soundKinds,
+      before: soundKinds,
+      length: { long: "長母音", short: "短母音" },
     },
     row: (term, level) => `${term}: ${level}`,
     perUnit: (term, of) => `${term}: ${of}増えると`,
@@ -1394,6 +1418,7 @@ export const japanese: Translation<typeof english> = {
     },
     byPerson: "人が付けた印による",
     byMaker: "そのように合成されたもの",
+    byEither: "作成者または読者の印による",
     byRule: "テキストの規則による予測のみ",
     duration: (ms, error, atFloor) =>
       `${Math.round(ms)}${error === null ? "" : ` ±${Math.round(error)}`} ms${atFloor ? "以下" : ""}`,

@@ -132,6 +132,10 @@ export const japaneseMessages: readonly Retelling[] = [
     /difference of shares of tokens, each speaker set against itself; interval clustered by (\d+) speakers \(t\), not narrower than for independent tokens/,
     (n) => `音の割合の差、話者ごとに比べたもの。話者${n}名を単位とする区間 (t)。独立な音の区間より狭くしない`,
   ),
+  exact(
+    estimates.differenceMethod("lone-speaker", 2),
+    "音の割合の差。一方が一人の話者だけのもので、話者の違いが分からないため、区間は開いたまま",
+  ),
   retellingOf(
     /difference of shares of tokens \(Newcombe's interval\): it speaks of this speaker only, and treats the tokens as independent/,
     () => "音の割合の差 (ニューカムの区間)。この話者についてだけのもので、音どうしは独立とみなす",
@@ -328,7 +332,7 @@ export const japaneseMessages: readonly Retelling[] = [
   retellingOf(
     /Only ([\d,]+) (\w+?)s?: the variation among \w+, and errors that depend on it, are rough\./,
     (n, unit) =>
-      `${units[unit!] ?? unit}は${n}だけです。${units[unit!] ?? unit}の間のばらつきと、それにもとづく誤差はおおまかなものです。`,
+      `${units[unit!] ?? unit}は${n}${unit === "speaker" ? "名" : ""}だけです。${units[unit!] ?? unit}の間のばらつきと、それにもとづく誤差はおおまかなものです。`,
   ),
   tell(
     explain.noSpectrumOf,

@@ -109,6 +109,7 @@ export async function writeSiteSource({
       datasets: run.datasets,
       bands: await readReferenceBands(),
       level: run.parameters.level,
+      corrected: run.corrections != null,
     }),
   );
 }

@@ -42,8 +42,8 @@ export function sweepPlot(
       ),
       Plot.text([usual], {
         x: (x: number) => x,
-        frameAnchor: "top",
-        dy: -14,
+        frameAnchor: "bottom",
+        ...{ dx: 6, dy: -4, textAnchor: "start", stroke: "var(--sheet)", strokeWidth: 4 },
         text: () => labels.usual,
         fill: "var(--soft)",
       }),

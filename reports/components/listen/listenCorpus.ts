@@ -9,6 +9,8 @@ export interface ListenCorpus {
   readonly utterances: readonly ListenUtterance[];
   readonly datasets: readonly ListenDataset[];
   readonly sets: readonly CorpusSet[];
+  /** Whether readers corrected vowels of these results. */
+  readonly corrected: boolean;
   /** Whether the reader's own machine serves this page, with all sounds and, of these datasets, all recordings. */
   readonly local: LocalServer | null;
   /** Address at which the site begins, whatever the language of the page. */
@@ -35,7 +37,8 @@ const loadedUnasked = 100_000;
 export async function loadListen(files: ListenFiles): Promise<ListenCorpus> {
   const local = localServer();
   const home = files.site.href.replace(/_file\/.*$/, "");
-  const { datasets: cards } = (await files.site.json()) as { datasets: readonly DatasetCard[] };
+  const site = (await files.site.json()) as { datasets: readonly DatasetCard[]; corrected?: boolean };
+  const { datasets: cards, corrected = false } = site;
   const published = (await files.list()) as ListenList;
   const total = published.datasets.reduce((sum, { tokens }) => sum + tokens, 0);
   const wanted = new URLSearchParams(location.search).get("scope");
@@ -43,7 +46,8 @@ export async function loadListen(files: ListenFiles): Promise<ListenCorpus> {
   const list = all ? ((await (await fetch(`${home}local/listen.json`)).json()) as ListenList) : published;
   const bytes = all ? await (await fetch(`${home}local/listen.parquet`)).arrayBuffer() : await files.tokens();
   const { utterances, datasets } = list;
-  return { table: await readListen(bytes), utterances, datasets, sets: setsOf(cards), local, home, all };
+  const sets = setsOf(cards);
+  return { table: await readListen(bytes), utterances, datasets, sets, corrected, local, home, all };
 }
 
 /** What the reader's own machine serves beside the page; null where the page is served as plain files. */

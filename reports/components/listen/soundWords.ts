@@ -2,6 +2,7 @@ import type { Basis } from "../../../src/basis.ts";
 import { ipaOf, soundName } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { flagAt, type ListenTable, labelAt, numberAt } from "../../../src/publish/readListen.ts";
+import type { CorpusSet } from "../corpus.ts";
 import { devoicedAt } from "./tokenMorae.ts";
 
 function neighbour(phone: string | null): string {
@@ -42,8 +43,16 @@ export function durationInWords(table: ListenTable, row: number): string {
   );
 }
 
+/** Who set the marks of a label set: what a person said, what was made so, or either, where readers corrected what was made. */
+export type Made = "byPerson" | "byMaker" | "byEither";
+
+export function madeBy({ card, labels }: CorpusSet, corrected: boolean): Made {
+  if (!card.synthetic || labels.devoicingBasis !== "annotated") return "byPerson";
+  return corrected ? "byEither" : "byMaker";
+}
+
 /** What was decided with how near the boundary it was, as a sentence of the card. */
-export function decisionInWords(table: ListenTable, row: number, synthetic: boolean): string {
+export function decisionInWords(table: ListenTable, row: number, made: Made): string {
   const words = interfaceText().listen;
   const said = saidInWords(table, row);
   if (labelAt(table, "kind", row) === "consonant") return said;
@@ -51,6 +60,6 @@ export function decisionInWords(table: ListenTable, row: number, synthetic: bool
   if (basis === "predicted") return `${said}, ${words.byRule}`;
   if (devoicedAt(table, row) === null) return said;
   const probability = numberAt(table, "devoicedProbability", row);
-  if (basis === "annotated") return `${said}, ${synthetic ? words.byMaker : words.byPerson}`;
+  if (basis === "annotated") return `${said}, ${words[made]}`;
   return probability === null ? said : `${said}, ${words.margin(probability)}`;
 }

@@ -10,7 +10,7 @@ import type { MarkedSound, MarkStore } from "./markStore.ts";
 import { measuresTable } from "./measuresTable.ts";
 import { type PlayBar, playBar } from "./playBar.ts";
 import type { HeardRecording } from "./player.ts";
-import { decisionInWords, durationInWords, placeInWords, saidInWords } from "./soundWords.ts";
+import { decisionInWords, durationInWords, madeBy, placeInWords, saidInWords } from "./soundWords.ts";
 import { drawSpectrogram } from "./spectrogramCanvas.ts";
 import { strip } from "./strip.ts";
 import { stripDrawing } from "./stripDrawing.ts";
@@ -105,7 +105,7 @@ export function tokenView(options: TokenViewOptions): TokenView {
     id: "listen-sound",
     question: options.position,
     finding: vowel
-      ? `${capital(decisionInWords(table, row, set.card.synthetic))}: ${placeInWords(table, row)}`
+      ? `${capital(decisionInWords(table, row, madeBy(set, corpus.corrected)))}: ${placeInWords(table, row)}`
       : `${durationInWords(table, row)}: ${placeInWords(table, row)}`,
     picture: body,
     basis: {

@@ -86,6 +86,8 @@ export function effectPlot(
               textAnchor: "start",
               dy: -21,
               fill: "var(--ink)",
+              stroke: "var(--sheet)",
+              strokeWidth: 5,
             },
           })
         : Plot.text(rows, {

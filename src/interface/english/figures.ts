@@ -49,6 +49,8 @@ export const figures = {
   setComparison: "dataset and labels",
   band: (low: number, high: number, what: string, seen: string) =>
     `Band: ${low} to ${high}, published for ${what} (${seen})`,
+  fromMemory: (low: number, high: number, what: string) =>
+    `Often quoted: ${low} to ${high}, for ${what}. From memory, no source was seen: it is not drawn, and not to be cited.`,
   sources: "Published values: sources",
   address: "Address",
 };

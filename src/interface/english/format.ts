@@ -1,5 +1,6 @@
 /** How numbers, amounts and lists stand in a sentence. */
 export const format = {
+  percent: (digits: string) => `${digits}\u00a0%`,
   lessThan: (share: string) => `less than ${share}`,
   moreThan: (share: string) => `more than ${share}`,
   /** Two bounds, the unit once where both have the same. */

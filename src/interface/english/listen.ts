@@ -145,6 +145,7 @@ export const listen = {
   },
   byPerson: "by a person’s mark",
   byMaker: "for it was made so",
+  byEither: "by its maker’s or a reader’s mark",
   byRule: "for only a text rule has an opinion",
   duration: (ms: number, error: number | null, atFloor: boolean) =>
     `${atFloor ? "at most " : ""}${Math.round(ms)}${error === null ? "" : ` ±${space}${Math.round(error)}`}${space}ms`,
