@@ -1,3 +1,4 @@
+import { isIP } from "node:net";
 import { Redis } from "ioredis";
 import { queueUnreachable, queueUrlInvalid } from "../messages/queue.ts";
 import { UserError } from "../messages/userError.ts";
@@ -9,7 +10,8 @@ export interface QueueConnection {
   readonly username?: string;
   readonly password?: string;
   readonly db: number;
-  readonly tls?: { readonly servername: string };
+  /** Names in certificates are checked against the host; an IP address may not be asked for by name (RFC 6066). */
+  readonly tls?: { readonly servername?: string };
   /** Waits for a server that is away for a while, instead of giving up. */
   readonly maxRetriesPerRequest: null;
 }
@@ -33,7 +35,7 @@ export function queueConnection(url: string): QueueConnection {
     ...(username === "" ? {} : { username: decodeURIComponent(username) }),
     ...(password === "" ? {} : { password: decodeURIComponent(password) }),
     db: Number(db),
-    ...(protocol === "rediss:" ? { tls: { servername: host } } : {}),
+    ...(protocol === "rediss:" ? { tls: isIP(host) === 0 ? { servername: host } : {} } : {}),
     maxRetriesPerRequest: null,
   };
 }

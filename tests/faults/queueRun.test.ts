@@ -1,12 +1,16 @@
+import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { queueUnreachable } from "../../src/messages/queue.ts";
+import { runPipeline } from "../../src/runPipeline.ts";
+import { readColumns } from "../../src/storage/readColumns.ts";
 import { checkQueue } from "../../src/workers/queueAddress.ts";
 import { queueRunner } from "../../src/workers/queueRunner.ts";
 import { queueWorker } from "../../src/workers/queueWorker.ts";
-import { hears, type Running, startCommand } from "../helpers/commandLine.ts";
+import { hears, type Running, startCommand, startCommandWith } from "../helpers/commandLine.ts";
 import { writeDemoPart } from "../helpers/demoPart.ts";
 import { type MeasuredRows, measuredRows } from "../helpers/measuredRows.ts";
-import { hasRedis, type RedisServer, startRedis } from "../helpers/redisServer.ts";
+import { hasOpenssl, hasRedis, type RedisServer, startRedis, startTlsRedis } from "../helpers/redisServer.ts";
+import { runOptions } from "../helpers/runOptions.ts";
 import { keptFolder } from "../helpers/tempFolder.ts";
 
 if (!hasRedis)
@@ -119,6 +123,37 @@ describe.skipIf(!hasRedis)("a run whose work is done over a queue", () => {
     const refusal = await checkQueue(wrong).catch((error: Error) => error.message);
     expect(refusal).toContain(queueUnreachable(wrong.replace(":wrong@", "…@"), "").slice(0, 40));
     expect(refusal).not.toContain("wrong");
+  });
+});
+
+describe.skipIf(!hasRedis || !hasOpenssl)("a queue behind TLS, with a certificate of our own", () => {
+  test("gives the run's work to workers that are told of the certificate, and refuses whoever is not", async () => {
+    const redis = await startTlsRedis(keptFolder(), "secret");
+    const running: Running[] = [];
+    const start = (...args: string[]) => {
+      const one = startCommandWith({ NODE_EXTRA_CA_CERTS: redis.cert }, ...args, "--queue", redis.url);
+      running.push(one);
+      return one;
+    };
+    try {
+      const [dataset, out] = [keptFolder(), keptFolder()];
+      writeDemoPart(dataset, { speakers: ["demo-01"], each: 3, labels: false });
+      const worker = start("worker", "--workers", "1", "--root", dataset, "--root", out);
+      await hears(worker, /Waiting for work/);
+      const run = start("run", dataset, "-o", out, "--no-report");
+      expect([await run.ended, run.said()]).toEqual([0, expect.stringContaining("Results: ")]);
+      const local = keptFolder();
+      await runPipeline(runOptions([dataset], local));
+      for (const name of ["utterances", "intervals", "tokens", "cells"])
+        expect(await readColumns(join(out, `${name}.parquet`))).toEqual(
+          await readColumns(join(local, `${name}.parquet`)),
+        );
+      await expect(checkQueue(redis.url)).rejects.toThrow(/self-signed certificate/);
+    } finally {
+      for (const { child } of running) child.kill("SIGKILL");
+      await Promise.all(running.map(({ ended }) => ended));
+      await redis.stop();
+    }
   });
 });
 

@@ -13,7 +13,16 @@ export interface Running {
 }
 
 export function startCommand(...args: readonly string[]): Running {
-  const child = spawn(process.execPath, [program, ...args], { stdio: ["ignore", "pipe", "pipe"] });
+  return startCommandWith({}, ...args);
+}
+
+/** The same with more in its environment. */
+export function startCommandWith(
+  more: Readonly<Record<string, string>>,
+  ...args: readonly string[]
+): Running {
+  const env = { ...process.env, ...more };
+  const child = spawn(process.execPath, [program, ...args], { env, stdio: ["ignore", "pipe", "pipe"] });
   let text = "";
   for (const stream of [child.stdout, child.stderr])
     stream.on("data", (piece: Buffer) => {

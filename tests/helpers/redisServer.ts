@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { createServer } from "node:net";
+import { join } from "node:path";
 import { checkQueue } from "../../src/workers/queueAddress.ts";
 
 /** Whether there is a Redis server to test with (Debian: redis-server). */
@@ -10,6 +11,51 @@ export interface RedisServer {
   /** Ends the server by SIGKILL and starts it again after some seconds, on the same port, with what it had written down. */
   readonly restart: () => Promise<void>;
   readonly stop: () => Promise<void>;
+}
+
+/** Whether a certificate of our own can be made. */
+export const hasOpenssl = spawnSync("openssl", ["version"]).status === 0;
+
+/** A certificate for localhost that only whoever is told of it trusts; paths of certificate and key in `folder`. */
+export function makeCertificate(folder: string): { readonly cert: string; readonly key: string } {
+  const [cert, key] = [join(folder, "cert.pem"), join(folder, "key.pem")];
+  const names = ["-subj", "/CN=localhost", "-addext", "subjectAltName=DNS:localhost"];
+  const made = ["req", "-x509", "-newkey", "rsa:2048", "-nodes", "-days", "2", "-keyout", key, "-out", cert];
+  if (spawnSync("openssl", [...made, ...names]).status !== 0) throw new Error("openssl made no certificate");
+  return { cert, key };
+}
+
+/** Starts a Redis server that speaks TLS alone, on a free port; whether it answers, clients that trust it will tell. */
+export async function startTlsRedis(
+  folder: string,
+  password: string,
+): Promise<{ readonly url: string; readonly cert: string; readonly stop: () => Promise<void> }> {
+  const { cert, key } = makeCertificate(folder);
+  const port = String(await freePort());
+  const tls = [
+    "--tls-port",
+    port,
+    "--tls-cert-file",
+    cert,
+    "--tls-key-file",
+    key,
+    "--tls-auth-clients",
+    "no",
+  ];
+  const plain = [
+    "--port",
+    "0",
+    "--bind",
+    "127.0.0.1",
+    "--dir",
+    folder,
+    "--save",
+    "",
+    "--requirepass",
+    password,
+  ];
+  const child = spawn("redis-server", [...plain, ...tls], { stdio: "ignore" });
+  return { url: `rediss://:${password}@localhost:${port}`, cert, stop: () => end(child) };
 }
 
 /** Long enough for clients to find nobody there. */

@@ -18,6 +18,8 @@ describe("queueConnection(url)", () => {
       tls: { servername: "head" },
       password: "secret",
     });
+    expect(queueConnection("rediss://[::1]:7000")).toMatchObject({ host: "::1", tls: {} });
+    expect(queueConnection("rediss://10.0.0.7").tls).toEqual({});
     expect(queueConnection("redis://head")).not.toHaveProperty("tls");
   });
 
