@@ -121,7 +121,12 @@ export function predictedShareText(share: number): string {
   return `predicted by rule: ${(100 * share).toFixed(1)} %`;
 }
 
-export function differenceMethod(method: "one-speaker" | "clustered", speakers: number): string {
+export function differenceMethod(
+  method: "one-speaker" | "clustered" | "lone-speaker",
+  speakers: number,
+): string {
+  if (method === "lone-speaker")
+    return "difference of shares of tokens; one speaker alone makes up one of the two, so that nothing tells how far speakers differ: the interval is open";
   return method === "clustered"
     ? `difference of shares of tokens, each speaker set against itself; interval clustered by ${speakers} speakers (t), not narrower than for independent tokens`
     : "difference of shares of tokens (Newcombe's interval): it speaks of this speaker only, and treats the tokens as independent";

@@ -120,7 +120,11 @@ function differenceOf(
   return {
     ...{ dataset, labelSet, basis, part, evidence },
     ...{ estimate: found?.difference ?? null, interval, judged: interval, bound: null },
-    ...{ tokens: [sum(a.marked), sum(b.marked)], speakers: speakers.length, sides: [rateOf(a), rateOf(b)] },
+    ...{
+      tokens: [sum(a.marked), sum(b.marked)],
+      speakers: Math.min(saidBy(a), saidBy(b)),
+      sides: [rateOf(a), rateOf(b)],
+    },
     method: found === null ? "" : differenceMethod(found.method, speakers.length),
     reason: null,
     warnings: [
@@ -128,6 +132,11 @@ function differenceOf(
       ...(basis === "measured" ? [decisionShrinksDifferences()] : []),
     ],
   };
+}
+
+/** Speakers who show a cut at all; a difference rests on the cut with fewer. */
+function saidBy({ marked }: ReturnType<typeof countsOf>): number {
+  return marked.filter((count) => count > 0).length;
 }
 
 /** Doubts about the whole, and about either side alone where many speakers hide that few of them show it. */

@@ -89,3 +89,36 @@ function meanInverse(centre: number, sd: number): number {
   }
   return sum / weights;
 }
+
+// A cut that few of the speakers show is as uncertain as those few make it.
+test.each([2, 3, 5])(
+  "rateDifference of a cut with %i speakers against one with 20 keeps its level",
+  (few) => {
+    const random = seededRandom(30 + few);
+    const inverse = (x: number) => 1 / (1 + Math.exp(-x));
+    const truth = meanInverse(1, 0.5) - meanInverse(-0.5, 0.5);
+    const draws = 1000;
+    let held = 0;
+    for (let draw = 0; draw < draws; draw++) {
+      const leans = Array.from({ length: 20 }, () => 0.5 * random.normal());
+      const cut = (speakers: number, centre: number) => {
+        const marked = leans.map((_, k) => (k < speakers ? 40 + random.below(40) : 0));
+        return {
+          marked,
+          devoiced: marked.map((n, k) => (n ? random.binomial(n, inverse(centre + leans[k]!)) : 0)),
+        };
+      };
+      const { low, high } = rateDifference(cut(few, 1), cut(20, -0.5), 0.95)!;
+      held += low <= truth && truth <= high ? 1 : 0;
+    }
+    expect(held / draws).toBeGreaterThan(0.93);
+  },
+);
+
+test("rateDifference leaves the interval open where one of several speakers makes up a cut", () => {
+  const marked = [50, 50, 50];
+  const alone = { marked: [60, 0, 0], devoiced: [50, 0, 0] };
+  const got = rateDifference(alone, { marked, devoiced: [10, 12, 9] }, 0.95)!;
+  expect(got).toMatchObject({ low: -1, high: 1, p: 1, method: "lone-speaker" });
+  expect(got.difference).toBeCloseTo(50 / 60 - 31 / 150, 12);
+});
