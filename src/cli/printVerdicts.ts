@@ -1,7 +1,7 @@
 import { exampleText, exampleValue } from "../findings/rules/exampleText.ts";
 import type { RuleVerdict } from "../findings/rules/verdict.ts";
 import { countedAs, partText } from "../findings/rules/verdictSentence.ts";
-import { manyVerdicts } from "../messages/rules.ts";
+import { interfaceText } from "../interface/interfaceText.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 
 const csvColumns = [
@@ -9,6 +9,8 @@ const csvColumns = [
   ...(["estimate", "low", "high", "bound", "level", "tokens", "speakers", "scope", "basis"] as const),
   ...(["holdsIn", "failsIn", "sentence", "method", "warnings", "note", "source"] as const),
 ];
+
+const manyVerdicts = (level: number) => interfaceText().rules.many(String(Number((100 * level).toFixed(2))));
 
 /** Verdicts as the format asks, ready for standard output. */
 export function formatVerdicts(verdicts: readonly RuleVerdict[], format: "text" | "json" | "csv"): string {

@@ -251,8 +251,3 @@ export function boundariesUnsure(): string {
 export function floorOpens(usable: "lower" | "upper"): string {
   return `Some of these sounds stand at the shortest duration the aligner can give and may have been shorter. The interval is therefore open on one side, and only its ${usable} end speaks for or against the rule; there, sounds at that shortest duration are taken to have lasted at least a third of it.`;
 }
-
-/** Said once beside a list of verdicts. */
-export function manyVerdicts(level: number): string {
-  return `Each verdict rests on an interval of its own at ${Number((100 * level).toFixed(2))} %: read together, a few of many verdicts may be wrong by chance. Exceptions were looked for at a stricter level, so that all those named beside one verdict can be trusted together. Verdicts describe these recordings; they assess no person.`;
-}

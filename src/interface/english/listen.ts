@@ -10,7 +10,6 @@ const percent = (share: number) =>
       ? `under 1${space}%`
       : `${Math.round(100 * share)}${space}%`;
 const number = (value: number) => value.toFixed(1).replace("-", "−");
-
 /** The page on single sounds, and what is said of its recordings when a site is built. */
 export const listen = {
   title: "Hear it, see it, judge it yourself",

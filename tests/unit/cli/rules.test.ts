@@ -6,6 +6,7 @@ import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { registerRules } from "../../../src/cli/rules.ts";
 import { verdicts } from "../../../src/findings/rules/verdict.ts";
+import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { TokenRow } from "../../../src/measures/columns.ts";
 import * as messages from "../../../src/messages/rules.ts";
 import type { Run } from "../../../src/publish/readResults.ts";
@@ -96,7 +97,7 @@ test("rules --own prints the verdict first, then its sentence, counts and source
   expect(lines[2]).toMatch(/^ {4}Over 6 speakers of d1, \d+\.\d % of vowels before \/k\/ are devoiced/);
   expect(lines).toContain(`    Mind: ${notice}`);
   expect(lines).toContain("  Source: from memory");
-  expect(lines).toContain(messages.manyVerdicts(0.95));
+  expect(lines).toContain(interfaceText().rules.many("95"));
 });
 
 test("rules --format csv carries the numbers of --format json", async () => {
