@@ -3,7 +3,7 @@ import path from "node:path";
 import { type FileWording, fileUnreadable } from "../messages/fileTree.ts";
 import { UserError } from "../messages/userError.ts";
 import { type ArchiveLimits, defaultArchiveLimits, isArchive, unpackArchive } from "./fileTreeArchive.ts";
-import { listDisk } from "./fileTreeDisk.ts";
+import { type DiskFile, listDisk } from "./fileTreeDisk.ts";
 import { compareCodePoints } from "./fileTreePath.ts";
 import { decodeTextOrThrow } from "./fileTreeText.ts";
 
@@ -54,7 +54,7 @@ export async function openFileTree(folder: string, limits: Partial<ArchiveLimits
   for (const [archive, file] of [...disk.files].sort(([a], [b]) => compareCodePoints(a, b))) {
     if (!isArchive(archive)) continue;
     const maxUnpackedBytes = Math.min(most.maxUnpackedBytes, roomBytes);
-    const unpacked = await unpackArchive(file.absolute, { ...most, maxUnpackedBytes });
+    const unpacked = await unpackArchive(absoluteOf(disk.root, file), { ...most, maxUnpackedBytes });
     for (const bytes of unpacked.files.values()) roomBytes -= bytes.byteLength;
     const prefix = archive.slice(0, archive.lastIndexOf("/") + 1);
     for (const problem of unpacked.refused)
@@ -63,11 +63,14 @@ export async function openFileTree(folder: string, limits: Partial<ArchiveLimits
       if (!disk.files.has(prefix + name) && !members.has(prefix + name)) members.set(prefix + name, bytes);
   }
   const files: TreeFile[] = [
-    ...[...disk.files].map(([name, file]) => ({ path: name, sizeBytes: file.sizeBytes })),
+    ...disk.files.values(),
     ...[...members].map(([name, bytes]) => ({ path: name, sizeBytes: bytes.byteLength })),
   ];
   files.sort((a, b) => compareCodePoints(a.path, b.path));
-  const absolute = (name: string): string | null => disk.files.get(name)?.absolute ?? null;
+  const absolute = (name: string): string | null => {
+    const file = disk.files.get(name);
+    return file === undefined ? null : absoluteOf(disk.root, file);
+  };
   const read = (name: string): Uint8Array => members.get(name) ?? readDisk(absolute(name), name);
   return {
     root: disk.root,
@@ -85,6 +88,10 @@ export async function openFileTree(folder: string, limits: Partial<ArchiveLimits
     absolute,
     close: () => members.clear(),
   };
+}
+
+function absoluteOf(root: string, file: DiskFile): string {
+  return file.elsewhere ?? path.join(root, file.path);
 }
 
 function readDisk(absolute: string | null, name: string): Uint8Array {

@@ -14,13 +14,16 @@ import type { RefusedFile } from "./fileTree.ts";
 import { isHiddenPath } from "./fileTreePath.ts";
 
 export interface DiskFile {
-  readonly absolute: string;
+  /** Relative to the root, `/` separated, NFC. */
+  readonly path: string;
   readonly sizeBytes: number;
+  /** Where it lies, if that is not its path below the root: a corpus may have millions of files. */
+  readonly elsewhere: string | null;
 }
 
 export interface DiskListing {
   readonly root: string;
-  /** Keyed by the path relative to the root, `/` separated, NFC. */
+  /** Keyed by their paths. */
   readonly files: Map<string, DiskFile>;
   readonly refused: RefusedFile[];
 }
@@ -86,5 +89,8 @@ function followLink(
 
 function addFile(listing: DiskListing, relative: string, absolute: string, stats: Stats): void {
   if (listing.files.has(relative)) listing.refused.push({ path: relative, ...namesCollide(relative) });
-  else listing.files.set(relative, { absolute, sizeBytes: stats.size });
+  else {
+    const elsewhere = absolute === path.join(listing.root, relative) ? null : absolute;
+    listing.files.set(relative, { path: relative, sizeBytes: stats.size, elsewhere });
+  }
 }

@@ -32,7 +32,7 @@ test("openFileTree lists files below the folder by code point, with NFC paths, a
     "b.txt",
   ]);
   expect(tree.readText("a/\u304c.txt")).toBe("3");
-  expect(tree.files[0]).toEqual({ path: "B.txt", sizeBytes: 1 });
+  expect(tree.files[0]).toMatchObject({ path: "B.txt", sizeBytes: 1 });
 });
 
 test("openFileTree refuses a folder that is none, and says what to give instead", async () => {
