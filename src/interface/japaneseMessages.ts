@@ -4,6 +4,7 @@ import * as explain from "../messages/explain.ts";
 import * as models from "../messages/models.ts";
 import * as publish from "../messages/publish.ts";
 import * as rules from "../messages/rules.ts";
+import * as ruleWords from "../messages/ruleWords.ts";
 import { japaneseModelMessages } from "./japaneseModelMessages.ts";
 import { ruleTexts } from "./japaneseRuleTexts.ts";
 import { type Retelling, retellingOf, retelling as tell } from "./retelling.ts";
@@ -248,7 +249,7 @@ export const japaneseMessages: readonly Retelling[] = [
     "無声化の判定がどれだけ誤るかはここでは分からないため、割合を補正していません。経験則の境目に近い割合は、実際は反対側かもしれません。",
   ),
   tell(
-    rules.widerByWords,
+    ruleWords.widerByWords,
     (words) => `この区間は${words}語それぞれの音をひとまとまりとしても数えており、そのぶん広くなっています。`,
   ),
   retellingOf(
@@ -257,9 +258,11 @@ export const japaneseMessages: readonly Retelling[] = [
       `これらの音は${words === "" ? "一つの語" : `${words}語`}のもので、その語についてだけのことです。`,
   ),
   exact(
-    rules.fewWordsCarry(),
+    ruleWords.fewWordsCarry(),
     "片方の音のほとんどが一つの語のものなので、区間は語による違いを考えに入れられません。",
   ),
+  exact(rules.theseWordsOnly(1), "これらの音はすべて一つの語のもので、その語についてだけ述べています。"),
+  tell(rules.theseWordsOnly, (n) => `これらの音は${n}語のもので、その語についてだけ述べています。`),
   exact(
     rules.decisionShrinksDifferences(),
     "判定の誤りは差を実際より小さく見せます。誤りが両側で同じくらいなら、方向は変わりません。",

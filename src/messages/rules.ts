@@ -64,29 +64,25 @@ export function outsidePossible(
   return `${place} is ${value}; it must be ${wanted[scale]}.`;
 }
 
-export function alwaysHolds(): string {
-  return "holds takes in every possible value, so that nothing could speak against the rule; narrow it.";
-}
+export const alwaysHolds = () =>
+  "holds takes in every possible value, so that nothing could speak against the rule; narrow it.";
 
-export function neverHolds(): string {
-  return "holds takes in no possible value, so that nothing could bear the rule out; check its numbers.";
-}
+export const neverHolds = () =>
+  "holds takes in no possible value, so that nothing could bear the rule out; check its numbers.";
 
 export function negligibleTooFar(value: number): string {
   return `holds.negligible is ${value}: with it every possible value would be too small to matter; make it smaller.`;
 }
 
-export function sameCuts(): string {
-  return "contrast.first and contrast.second describe the same sounds; they must differ in at least one field.";
-}
+export const sameCuts = () =>
+  "contrast.first and contrast.second describe the same sounds; they must differ in at least one field.";
 
 export function exceptionTellsCuts(column: string, place: string): string {
   return `${place} names "${column}", which tells the first cut from the second; leave it out.`;
 }
 
-export function noVowels(place: string): string {
-  return `${place} leaves no vowels, and only vowels can be devoiced; ask for vowels.`;
-}
+export const noVowels = (place: string) =>
+  `${place} leaves no vowels, and only vowels can be devoiced; ask for vowels.`;
 
 /** Why a corpus cannot speak about a rule. */
 export function needsColumns(columns: readonly { readonly name: string; readonly is: string }[]): string {
@@ -191,17 +187,14 @@ export function valueUnknown(column: string): string {
   return `its labels do not say ${what[column] ?? `the ${column} of its sounds`}`;
 }
 
-export function noMarks(): string {
-  return "its labels do not say which vowels are devoiced; measure devoicing from the recordings, or use labels that mark it";
-}
+export const noMarks = () =>
+  "its labels do not say which vowels are devoiced; measure devoicing from the recordings, or use labels that mark it";
 
-export function marksByRule(): string {
-  return "its devoicing marks were written from the text by a rule; they show what that rule expects, not what was said";
-}
+export const marksByRule = () =>
+  "its devoicing marks were written from the text by a rule; they show what that rule expects, not what was said";
 
-export function noRatio(): string {
-  return "no speaker has sounds of both kinds to compare, or their durations do not vary, so that no interval can be given";
-}
+export const noRatio = () =>
+  "no speaker has sounds of both kinds to compare, or their durations do not vary, so that no interval can be given";
 
 /** Examples beside a verdict. */
 export function noSingleExample(): string {
@@ -223,20 +216,6 @@ export function correctedMethod(method: string): string {
 
 export function decisionUncorrected(): string {
   return "How often the devoicing decision is wrong is not known here, so the rate is not corrected for it; a rate near the rule's limit may fall on the wrong side.";
-}
-
-export function widerByWords(words: number): string {
-  return `The interval also counts the sounds of each of the ${words} words as belonging together, and is wider for that.`;
-}
-
-export function theseWordsOnly(words: number): string {
-  return words === 1
-    ? "All of these sounds stand in one word: this speaks of that word only."
-    : `These sounds stand in ${words} words: this speaks of those words only.`;
-}
-
-export function fewWordsCarry(): string {
-  return "One word holds nearly all sounds of one side, so that the interval cannot allow for differences between words.";
 }
 
 export function decisionShrinksDifferences(): string {

@@ -96,6 +96,9 @@ const sentences: readonly string[] = [
   rules.decisionUncorrected(),
   rules.decisionShrinksDifferences(),
   rules.boundariesUnsure(),
+  rules.theseWordsOnly(1),
+  rules.theseWordsOnly(3),
+  rules.fewWordsCarry(),
   rules.floorOpens("lower"),
   rules.floorOpens("upper"),
 
