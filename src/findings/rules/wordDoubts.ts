@@ -1,4 +1,4 @@
-import { fewWordsCarry, theseWordsOnly, widerByWords } from "../../messages/rules.ts";
+import { fewWordsCarry, theseWordsOnly, widerByWords } from "../../messages/ruleWords.ts";
 import type { Interval } from "../../statistics/interval.ts";
 
 /** Words from which on they can stand for words like these; of fewer a verdict speaks as it does of one speaker. */

@@ -3,7 +3,7 @@ import { type CellToken, cellsFromTokens } from "../../../../src/estimates/cells
 import { tokenTableOfRows } from "../../../../src/estimates/tokenTable.ts";
 import { judgeRule } from "../../../../src/findings/rules/judgeRule.ts";
 import type { JudgedRule } from "../../../../src/findings/rules/ruleSchema.ts";
-import { fewWordsCarry, theseWordsOnly, widerByWords } from "../../../../src/messages/rules.ts";
+import { fewWordsCarry, theseWordsOnly, widerByWords } from "../../../../src/messages/ruleWords.ts";
 import { seededRandom } from "../../../../src/statistics/seededRandom.ts";
 import { plainToken } from "../../estimates/sampleTokens.ts";
 
