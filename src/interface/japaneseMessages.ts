@@ -261,8 +261,8 @@ export const japaneseMessages: readonly Retelling[] = [
     ruleWords.fewWordsCarry(),
     "片方の音のほとんどが一つの語のものなので、区間は語による違いを考えに入れられません。",
   ),
-  exact(rules.theseWordsOnly(1), "これらの音はすべて一つの語のもので、その語についてだけ述べています。"),
-  tell(rules.theseWordsOnly, (n) => `これらの音は${n}語のもので、その語についてだけ述べています。`),
+  exact(ruleWords.theseWordsOnly(1), "これらの音はすべて一つの語のもので、その語についてだけ述べています。"),
+  tell(ruleWords.theseWordsOnly, (n) => `これらの音は${n}語のもので、その語についてだけ述べています。`),
   exact(
     rules.decisionShrinksDifferences(),
     "判定の誤りは差を実際より小さく見せます。誤りが両側で同じくらいなら、方向は変わりません。",

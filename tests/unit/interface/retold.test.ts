@@ -10,6 +10,8 @@ import * as explain from "../../../src/messages/explain.ts";
 import * as models from "../../../src/messages/models.ts";
 import * as publish from "../../../src/messages/publish.ts";
 import * as rules from "../../../src/messages/rules.ts";
+import * as ruleWords from "../../../src/messages/ruleWords.ts";
+import * as ruleWords from "../../../src/messages/ruleWords.ts";
 import { tokenCardAlt } from "../../../src/publish/tokenCardWords.ts";
 import { loadRules } from "../../../src/storage/loadRules.ts";
 import { sampleCard } from "../publish/sampleCard.ts";
@@ -96,9 +98,9 @@ const sentences: readonly string[] = [
   rules.decisionUncorrected(),
   rules.decisionShrinksDifferences(),
   rules.boundariesUnsure(),
-  rules.theseWordsOnly(1),
-  rules.theseWordsOnly(3),
-  rules.fewWordsCarry(),
+  ruleWords.theseWordsOnly(1),
+  ruleWords.theseWordsOnly(3),
+  ruleWords.fewWordsCarry(),
   rules.floorOpens("lower"),
   rules.floorOpens("upper"),
 
