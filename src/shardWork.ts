@@ -1,5 +1,6 @@
 import type { OnProgress } from "./progress.ts";
 import { DoneElsewhere, type Orders } from "./shards/performOrder.ts";
+import { collectWhenGrown } from "./storage/collectGarbage.ts";
 import { mapInOrder } from "./workers/mapInOrder.ts";
 
 /** One of so many shares of a run, counted from 1. */
@@ -56,6 +57,7 @@ export class ShardWork {
       done += "utterances" in result ? Number(result.utterances) : 1;
       this.#onProgress({ task, done, total, unit });
       await new Promise(setImmediate);
+      await collectWhenGrown();
     }
   }
 
