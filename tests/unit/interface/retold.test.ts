@@ -11,7 +11,6 @@ import * as models from "../../../src/messages/models.ts";
 import * as publish from "../../../src/messages/publish.ts";
 import * as rules from "../../../src/messages/rules.ts";
 import * as ruleWords from "../../../src/messages/ruleWords.ts";
-import * as ruleWords from "../../../src/messages/ruleWords.ts";
 import { tokenCardAlt } from "../../../src/publish/tokenCardWords.ts";
 import { loadRules } from "../../../src/storage/loadRules.ts";
 import { sampleCard } from "../publish/sampleCard.ts";
