@@ -47,11 +47,14 @@ export const howToMark =
 
 const at = (file: string, line: number, text: string) => `${file}, line ${line}: ${text}`;
 
+/** Headings that a sentence names; a file that is no table may have thousands. */
+const mostHeadings = 20;
+
 export function sheetColumnMissing(file: string, column: string, found: readonly string[]): string {
   return at(
     file,
     1,
-    `there is no column "${column}" (found: ${found.join(", ") || "none"}). Keep the first line of the sheet as it was written.`,
+    `there is no column "${column}" (found: ${found.slice(0, mostHeadings).join(", ") || "none"}${found.length > mostHeadings ? ", …" : ""}). Keep the first line of the sheet as it was written.`,
   );
 }
 

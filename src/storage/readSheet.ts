@@ -22,11 +22,13 @@ export function readSheet(
   const content = readTextFile(file);
   const firstLine = content.slice(0, content.search(/\n|$/));
   const delimiter = [",", ";", "\t"].find((sign) => firstLine.includes(sign)) ?? ",";
-  let headings: string[] = [];
   try {
     const rows = parse(content, {
       columns: (names: string[]) => {
-        headings = names.map((name) => name.trim());
+        const headings = names.map((name) => name.trim());
+        // at once: to read a long table under a strange heading first would take seconds
+        const missing = needed.find((name) => !headings.includes(name));
+        if (missing !== undefined) throw new UserError(messages.sheetColumnMissing(file, missing, headings));
         return headings;
       },
       delimiter,
@@ -37,9 +39,6 @@ export function readSheet(
       skip_records_with_empty_values: true,
       relax_column_count_less: true,
     }) as unknown as { record: SheetRow["record"]; info: { lines: number } }[];
-    const missing = needed.find((name) => !headings.includes(name));
-    if (missing !== undefined && headings.length > 0)
-      throw new UserError(messages.sheetColumnMissing(file, missing, headings));
     return rows.map(({ record, info }) => ({ record, line: info.lines }));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
