@@ -48,11 +48,16 @@ function told(parts: FigureParts): FigureParts {
   };
 }
 
+/** Text with what stands in backquotes as code. */
+function withCode(text: string): readonly (Node | string)[] {
+  return text.split("`").map((part, i) => (i % 2 === 0 ? part : element("code", {}, part)));
+}
+
 function basisList({ counts, warnings }: Basis, remarks: readonly string[]): HTMLElement | null {
   const lines = [counts, ...warnings, ...remarks].filter((line) => line !== "");
   return lines.length === 0
     ? null
-    : element("ul", { class: "basis" }, ...lines.map((line) => element("li", {}, line)));
+    : element("ul", { class: "basis" }, ...lines.map((line) => element("li", {}, ...withCode(line))));
 }
 
 function methodNote({ method }: Basis): HTMLElement | null {
