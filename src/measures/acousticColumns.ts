@@ -141,7 +141,7 @@ const vowels = {
     unit: "1",
     description: "Probability that the vowel is devoiced, 0 to 1",
     source:
-      "logistic combination of both decisions, level, rise out of C1, periodicity, background and a search for faint harmonics",
+      "logistic combination of both decisions, level, rise out of C1, periodicity, background, a search for faint harmonics, and voicing, roughness and gain in colour of the whole vowel",
     missing: notVowel,
   },
   devoicedHeard: {
