@@ -12,7 +12,7 @@ export interface Language extends SpokenLanguage {
 
 /**
  * The languages of the pages. The first stands at the root of the site, every other in a folder named by its tag.
- * Another language is one file like `japanese.ts` and one line here.
+ * Another language is one file like `japanese.ts`, with what it tells of messages beside it, and one line here.
  */
 export const languages: readonly Language[] = [
   { ...firstLanguage, name: "English", file: null },
