@@ -252,7 +252,7 @@ export const japanese: Translation<typeof english> = {
       finding: (contrast, parts, who, verdict) =>
         `${lengths[contrast].long}は${lengths[contrast].short}の${parts.join("、")}です (${who})。${
           {
-            open: "区間が重なるため、このコーパスでは速さによる違いがあるとは言えません。",
+            open: "区間が重なるため、これだけでは速さによる違いは確かではありません。",
             larger: "ゆっくり話すときのほうが比は大きくなります。",
             smaller: "ゆっくり話すときのほうが比は小さくなります。",
           }[verdict]
@@ -396,6 +396,9 @@ export const japanese: Translation<typeof english> = {
         found: (where, who, rates, vowels) =>
           `${where}、${who ?? "この一人の話者"}が ${rates}を無声化しています。${vowels}を数えました${who === null ? "。ほかの話者のことは分かりません" : ""}。`,
         rate: (name, rate, interval) => `${name} の${rate} (${interval})`,
+        counted: (name, vowels) => `${name} は${vowels}`,
+        tooFew: (where, counts) => `${where}、割合を出すには母音が少なすぎます (${counts})。`,
+        besides: (counts) => `割合を出すには少なすぎるもの: ${counts}。`,
       },
       question: (by) => `どれだけ無声化するか (${by}ごと)`,
       axis: "無声化 (母音の%)",
@@ -427,7 +430,7 @@ export const japanese: Translation<typeof english> = {
       span: (contrast, alone, bottom, top) =>
         `${alone ? "この一人の話者では、" : ""}${lengths[contrast].long}の長さは${lengths[contrast].short}の${bottom}から${top}です。`,
       lowerBounds: "下限でしか分からないものがあるため、順位は確かではありません。",
-      overlap: "区間が重なるため、このコーパスでは違いがあるとは言えません。",
+      overlap: "区間が重なるため、これだけでは順序は確かではありません。",
       counted: (_contrast, long, alone) =>
         `${long}を数えました${alone ? "。ほかの話者のことは分かりません" : ""}。`,
       voiced: (share, names, ratios) =>

@@ -3,6 +3,7 @@ import type { RatioRow } from "../../estimates/ratios.ts";
 import { interfaceText } from "../../interface/interfaceText.ts";
 import { formatAmount, formatCount, intervalName, joinWords, percentRange, roundPercent } from "../format.ts";
 import { soundName } from "../soundNames.ts";
+import { enoughVowels } from "./rates.ts";
 import { compareRatios } from "./ratios.ts";
 import { voicedSentence } from "./voicedRatios.ts";
 
@@ -16,7 +17,8 @@ function one({ by, estimate, low, high, level }: RateRow, withLevel: boolean): s
 
 /**
  * The rates of some vowels in one place, as one sentence for the start page. `where` begins it. Marks from a text rule
- * are told as what the rule expects, and one speaker is called one speaker.
+ * are told as what the rule expects, one speaker is called one speaker, and of a vowel that was met fewer than ten times
+ * only that is told.
  */
 export function answerRates(where: string, rows: readonly RateRow[]): string {
   const say = interfaceText().sentences.rates.answer;
@@ -26,13 +28,25 @@ export function answerRates(where: string, rows: readonly RateRow[]): string {
     const names = joinWords(rows.map((row) => soundName(String(row.by.phone))));
     return say.expected(where, formatCount(marked), formatAmount(cases, "case"), names);
   }
-  const alone = evidence.every((row) => row.scope === "one speaker");
-  const who = alone ? null : formatAmount(Math.max(...evidence.map((row) => row.speakers)), "speaker");
+  const enough = evidence.filter((row) => row.tokens >= enoughVowels);
+  const few = evidence.filter((row) => row.tokens < enoughVowels).map(counted);
+  if (enough.length === 0) return say.tooFew(where, joinWords(few));
+  const alone = enough.every((row) => row.scope === "one speaker");
+  const who = alone ? null : formatAmount(Math.max(...enough.map((row) => row.speakers)), "speaker");
   const vowels = formatAmount(
-    sum(evidence, (row) => row.tokens),
+    sum(enough, (row) => row.tokens),
     "vowel",
   );
-  return say.found(where, who, joinWords(evidence.map((row, i) => one(row, i === 0))), vowels);
+  const found = say.found(where, who, joinWords(enough.map((row, i) => one(row, i === 0))), vowels);
+  return few.length === 0 ? found : `${found}${say.besides(joinWords(few))}`;
+}
+
+/** A vowel and how often it was met, where that is too seldom for a rate. */
+function counted({ by, tokens }: RateRow): string {
+  return interfaceText().sentences.rates.answer.counted(
+    soundName(String(by.phone)),
+    formatAmount(tokens, "vowel"),
+  );
 }
 
 function sum<Row>(rows: readonly Row[], pick: (row: Row) => number): number {

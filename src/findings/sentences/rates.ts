@@ -37,8 +37,8 @@ export function rateSentence({ words, plural }: Subject, row: RateRow): string {
     : say.several(words, plural, rate, cases, range(row), formatAmount(row.speakers, "speaker"));
 }
 
-/** Fewest vowels for a rate to be ranked among others. */
-const enoughVowels = 10;
+/** Fewest vowels for a rate to be told by its number, or ranked among others. */
+export const enoughVowels = 10;
 
 /** What a text rule marks, in a list: counts, no share. */
 export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {

@@ -55,7 +55,10 @@ function ending(top: Estimated, bottom: Estimated): string {
 export function compareRatios(rows: readonly NamedRatio[]): string {
   const [only] = rows;
   if (only === undefined) return interfaceText().sentences.nothing;
-  if (rows.length === 1) return ratioSentence(only.row);
+  if (rows.length === 1)
+    return isEstimated(only.row) && !isFirm(only.row)
+      ? words().tooFew(only.row.contrast, safeTokens)
+      : ratioSentence(only.row);
   const widest = mostSpeakers(rows);
   const ranked = rows
     .filter((item): item is { name: string; row: Estimated } => isEstimated(item.row) && isFirm(item.row))

@@ -2,7 +2,7 @@ import type { RatioRow } from "../../estimates/ratios.ts";
 import { interfaceText } from "../../interface/interfaceText.ts";
 import { joinWords, roundPercent } from "../format.ts";
 import { soundName } from "../soundNames.ts";
-import { ratioRange, times } from "./ratios.ts";
+import { isFirm, ratioRange, times } from "./ratios.ts";
 
 /** Share of short vowels that are devoiced from which on it must be said: it makes them shorter and the ratio larger. */
 export const noticeableDevoicing = 0.05;
@@ -24,7 +24,7 @@ export function voicedSentence(rows: readonly RatioRow[]): string {
   const say = interfaceText().sentences.ratios;
   const names = joinWords(many.map(({ by }) => soundName(String(by.phone))));
   const parts = many.flatMap((row) =>
-    row.voiced === null
+    row.voiced === null || !isFirm(row)
       ? []
       : [
           say.end(

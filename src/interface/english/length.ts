@@ -84,7 +84,7 @@ export const length = {
     ) =>
       `A ${sounds[contrast].long} lasts ${parts.join(", ")} as long as a ${sounds[contrast].short} (${who}). ${
         {
-          open: "The intervals overlap, so this corpus does not tell slow from fast.",
+          open: "Their intervals overlap: from these alone it is not certain that speed matters.",
           larger: "The ratio is larger in slow speech.",
           smaller: "The ratio is smaller in slow speech.",
         }[verdict]

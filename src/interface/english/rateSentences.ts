@@ -46,6 +46,9 @@ export const rateSentences = {
         who === null ? ", and nothing follows about others" : ""
       }.`,
     rate: (name: string, rate: string, interval: string) => `${name} in ${rate} of cases (${interval})`,
+    counted: (name: string, vowels: string) => `${vowels} of ${name}`,
+    tooFew: (where: string, counts: string) => `${where}, there are too few vowels for a rate: ${counts}.`,
+    besides: (counts: string) => ` Too few for a rate: ${counts}.`,
   },
 
   question: (by: string) => `How often is the vowel devoiced, by ${by}?`,

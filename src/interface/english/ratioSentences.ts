@@ -34,7 +34,7 @@ export const ratioSentences = {
   span: (contrast: Contrast, alone: boolean, bottom: string, top: string) =>
     `${heads(contrast, alone)} last from ${bottom} to ${top} as long as ${words[contrast].short}.`,
   lowerBounds: " Some of these are lower bounds, so their order is not certain.",
-  overlap: " The intervals overlap, so this corpus does not tell them apart.",
+  overlap: " Their intervals overlap: from these alone their order is not certain.",
   counted: (_contrast: Contrast, long: string, alone: boolean) =>
     `Counted on ${long}${alone ? ", and nothing follows about other speakers" : ""}.`,
   /** `share` of the short vowels of these names are devoiced; `ratios` against the others, `2.56 times (/i/; …)`. */
