@@ -25,7 +25,7 @@ describe("answerRates", () => {
 
 describe("answerRatios", () => {
   test("gives no ratio that rests on a handful of sounds, also where it is the only one", () => {
-    const few = ratioRow({ by: { phone: "k" }, contrast: "gemination", long: side({ tokens: 2 }) });
+    const few = ratioRow({ by: { phone: "k" }, contrast: "gemination", long: { ...side, tokens: 2 } });
     const sentence = spaces(answerRatios([few]));
     expect(sentence).toContain("too few to say");
     expect(sentence).not.toMatch(/times|interval/);
