@@ -28,6 +28,8 @@ export interface ChosenWords {
   readonly name: string;
   readonly label: string;
   readonly value: string;
+  /** As the choice's own. */
+  readonly part: string | undefined;
 }
 
 const onPage: Choices[] = [];
@@ -104,11 +106,11 @@ export class Choices {
 
   /** What is chosen, in the words of the form. */
   get words(): ChosenWords[] {
-    const words = this.#list.map(({ name, label, options }) => {
+    const words = this.#list.map(({ name, label, options, part }) => {
       const chosen = this.get(name);
       const values = options.filter(({ value }) => value === chosen || chosen.split(",").includes(value));
       const value = options.length === 0 ? chosen : values.map((option) => option.label).join(", ");
-      return { name, label, value };
+      return { name, label, value, part };
     });
     return words.filter(({ value }) => value !== "");
   }

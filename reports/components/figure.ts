@@ -22,8 +22,10 @@ export interface FigureParts {
   readonly numbers: HTMLElement | null;
   /** Where comparison values in the picture come from. */
   readonly note?: HTMLElement | null;
-  /** What was counted, in words; default: what the page's choices say. */
+  /** What was counted, in words; default: what the page's main form says. */
   readonly filter?: string;
+  /** Names of choices of the page that do not change the picture, so that no citation names them. */
+  readonly unused?: readonly string[];
   /** `dataset/labelSet` keys the numbers belong to; default: the chosen one, or all of the page. */
   readonly sets?: readonly string[];
   /** A drawing to save in place of a picture that is none, e.g. of a table. */
@@ -82,7 +84,8 @@ export function figure(given: FigureParts): HTMLElement {
   const status = element("p", { class: "kept", role: "status" });
   const say = (text: string) => status.replaceChildren(text);
   const kept = {
-    ...{ id, finding, question, filter: parts.filter, sets: parts.sets, drawing: parts.drawing },
+    ...{ id, finding, question, filter: parts.filter, unused: parts.unused },
+    ...{ sets: parts.sets, drawing: parts.drawing },
     basis: [basis.counts, ...basis.warnings].filter(Boolean).join(" "),
     picture: picture instanceof Element ? picture : null,
     numbers: numbersIn(numbers),

@@ -58,6 +58,7 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
     return figure({
       id: "devoicing-environments",
       question: words.question,
+      unused: ["before", "after", "by"],
       finding,
       picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
       drawing: () => gridDrawing(cells, present("before"), present("after")),

@@ -58,6 +58,7 @@ export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement
     return figure({
       id,
       question,
+      unused: ["by"],
       finding,
       picture: speakerPlot(dots, { ...percentAxis, widthPx, overall: band, alternative: finding }),
       remarks: [...(told === null ? [] : [told]), words.rateDots],

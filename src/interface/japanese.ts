@@ -299,7 +299,7 @@ export const japanese: Translation<typeof english> = {
     by: "比べるもの",
     standing: "母音の位置",
     classes: {
-      voiceless: "すべての無声子音",
+      voiceless: "すべての無声子音 (ッを除く)",
       voiced: "すべての有声音",
       stop: "すべての破裂音",
       affricate: "すべての破擦音",
@@ -608,6 +608,7 @@ export const japanese: Translation<typeof english> = {
     nothingFollows: "ほかの話者のことは分かりません。",
     silent: (dataset, reason) => `${dataset} からは分かりません: ${reason}。`,
     counted: { sounds: "音", morae: "モーラ", words: "語", phrases: "区間" },
+    nothing: (dataset, counted) => `${dataset} にはこの経験則が述べる${counted}がなく、数えられません。`,
     tooFew: (dataset, tokens, counted, least) =>
       `${dataset} には${tokens.length > 1 ? `比べる両側に${counted}が${tokens.join("と")}個あり、それぞれ` : `${counted}が${tokens[0]}個あり、`}少なくとも${least}個必要です。何かを言うには少なすぎます。`,
     tooFewSpeakers: (dataset, n, least) =>
@@ -1370,7 +1371,7 @@ export const japanese: Translation<typeof english> = {
     },
     before: "前の音",
     after: "後の音",
-    voicelessConsonant: "すべての無声子音",
+    voicelessConsonant: "すべての無声子音 (ッを除く)",
     voicedSound: "すべての有声音",
     length: "長さ",
     lengths: { short: "短母音", long: "長母音", single: "単独の子音", geminate: "促音" },

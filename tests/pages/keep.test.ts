@@ -59,14 +59,52 @@ test("the numbers are saved with dataset, version, licence, filter, software, da
       licence: "invented for tests",
       software: "Morascope 0.1.0",
       "results of": "2026-01-02",
-      address: "", // this report is served on this machine alone
     });
+    expect(row).not.toHaveProperty("address"); // nobody else could follow that of a report served on this machine
     expect(row.filter).toContain("Sound before: s");
     expect(row["basis in words"]).toMatch(/^10 vowels, 5 speakers/);
   }
   await tool("devoicing-rates", "copy").press("Enter");
   await page.locator("#devoicing-rates .kept", { hasText: "Copied" }).waitFor();
   expect(parseCsv(await copied(), { columns: true })).toEqual(rows);
+});
+
+test("of a report in public, the numbers carry the address that the citation gives", async () => {
+  const elsewhere = await open.browser.newContext();
+  await elsewhere.route("http://sounds.example.org/**", async (route) => {
+    const { pathname, search } = new URL(route.request().url());
+    await route.fulfill({ response: await route.fetch({ url: new URL(pathname + search, open.url).href }) });
+  });
+  page = await elsewhere.newPage();
+  await page.goto("http://sounds.example.org/devoicing?before=s", { waitUntil: "networkidle" });
+  const { bytes } = await saved(() => tool("devoicing-rates", "csv").click());
+  const [row] = parseCsv(bytes, { columns: true, bom: true }) as Record<string, string>[];
+  const address = "http://sounds.example.org/devoicing?before=s#devoicing-rates";
+  expect(row!.address).toBe(address);
+  await tool("devoicing-rates", "cite").press("Enter");
+  expect(await page.locator("#devoicing-rates .citation pre").first().textContent()).toContain(address);
+  await elsewhere.close();
+});
+
+test("only the picture of two cuts names the second cut, and each what it counts", async () => {
+  await visit("devoicing?second-after=voiced");
+  const filterOf = async (figure: string) => {
+    const { bytes } = await saved(() => tool(figure, "csv").click());
+    const [row] = parseCsv(bytes, { columns: true, bom: true }) as Record<string, string>[];
+    await tool(figure, "cite").press("Enter");
+    for (const form of await page.locator(`#${figure} .citation pre`).allTextContents())
+      expect(form.includes("any voiced sound")).toBe(row!.filter!.includes("any voiced sound"));
+    return row!.filter;
+  };
+  const around =
+    "Sound before: any voiceless consonant but ッ; Sound after: any voiceless consonant but ッ; ";
+  const rest = "Vowel length: short; Position between pauses: any; Speaker: all (6)";
+  expect(await filterOf("devoicing-rates")).toBe(`Vowels: i, ɯ (u); ${around}${rest}; Compare by: vowel`);
+  expect(await filterOf("devoicing-environments")).toBe(`Vowels: i, ɯ (u); ${rest}`);
+  expect(await filterOf("devoicing-speakers")).toBe(`Vowels: i, ɯ (u); ${around}${rest}`);
+  expect(await filterOf("devoicing-two-cuts")).toBe(
+    "first: vowels: i, ɯ (u); sound before: any voiceless consonant but ッ; sound after: any voiceless consonant but ッ; vowel length: short. second: vowels: i, ɯ (u); sound before: any voiceless consonant but ッ; sound after: any voiced sound; vowel length: short.",
+  );
 });
 
 test.each([

@@ -42,7 +42,7 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
     const { question } = words;
     const cuts = [words.cut(words.first, first.text), words.cut(words.second, second.text)];
     const empty = (finding: string) =>
-      figure({ id, question, finding, picture: null, remarks: cuts, numbers: null });
+      figure({ id, question, finding, picture: null, filter: cuts.join(" "), remarks: cuts, numbers: null });
     if (JSON.stringify(first.filter) === JSON.stringify(second.filter)) return empty(words.same);
     const options = rateOptions(corpus);
     const [found] = compareRates(corpus.cells, first.filter, second.filter, corpus.level).rows;
@@ -87,6 +87,7 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
     return figure({
       id,
       question,
+      filter: cuts.join(" "),
       finding,
       picture: element(
         "div",

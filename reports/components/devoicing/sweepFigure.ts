@@ -51,6 +51,7 @@ export function sweepFigure(corpus: Corpus, choices: Choices, { cells }: Probabi
     return figure({
       id,
       question,
+      unused: ["by"],
       finding,
       picture: sweepPlot(sweep.rates, {
         ...{ widthPx, usual, alternative: finding },

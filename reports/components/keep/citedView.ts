@@ -12,6 +12,8 @@ export interface Kept {
   readonly basis: string;
   /** What was counted, in words; default: what the page's choices say. */
   readonly filter?: string | undefined;
+  /** Names of choices of the page that do not change it. */
+  readonly unused?: readonly string[] | undefined;
   /** `dataset/labelSet` keys the numbers belong to; default: the chosen one, or all. */
   readonly sets?: readonly string[] | undefined;
 }
@@ -26,10 +28,11 @@ function chosenSets(): string[] {
   return [...new Set(chosen)];
 }
 
-function filterWords(): string {
+/** What is chosen in the page's main form; a picture that follows another part names its choices itself. */
+function filterWords(unused: readonly string[]): string {
   const chosen = pageChoices()
     .flatMap((choices) => choices.words)
-    .filter(({ name }) => !setNames.includes(name));
+    .filter(({ name, part }) => part === undefined && ![...setNames, ...unused].includes(name));
   if (chosen.length === 0) return interfaceText().cite.everything;
   return chosen.map(({ label, value }) => `${label}: ${value}`).join("; ");
 }
@@ -42,7 +45,7 @@ export function addressOf(id: string): string {
 }
 
 /** What a citation says about a picture as it is shown now. */
-export function citedView({ id, finding, basis, filter, sets }: Kept): CitedView {
+export function citedView({ id, finding, basis, filter, unused = [], sets }: Kept): CitedView {
   const { datasets, setNames } = pageProvenance();
   const keys = sets ?? chosenSets();
   const ids = keys.map((key) => key.split("/", 1)[0]);
@@ -51,7 +54,7 @@ export function citedView({ id, finding, basis, filter, sets }: Kept): CitedView
     finding,
     datasets: keys.length === 0 ? datasets : datasets.filter(({ id }) => ids.includes(id)),
     setName: keys.length === 0 ? null : keys.map((key) => setNames[key] ?? key).join("; "),
-    filter: filter ?? filterWords(),
+    filter: filter ?? filterWords(unused),
     basis,
     address: citableAddress(addressOf(id)),
     seenOn: new Date().toISOString(),

@@ -34,7 +34,10 @@ export function numbersIn(place: Element | null): (() => Numbers) | null {
   });
 }
 
-/** The numbers as CSV, each row with where it comes from: a row stays true when it is copied elsewhere. */
+/**
+ * The numbers as CSV, each row with where it comes from: a row stays true when it is copied elsewhere. The address stands
+ * there as it is cited: not at all where nobody else could follow it.
+ */
 export function numbersCsv({ header, rows }: Numbers, kept: Kept): string {
   const { columns } = interfaceText().figure;
   const { datasets, setName, filter, basis, address } = citedView(kept);
@@ -47,7 +50,7 @@ export function numbersCsv({ header, rows }: Numbers, kept: Kept): string {
     [columns.basis]: basis,
     [columns.software]: `${softwareTitle} ${software.version}`,
     [columns.resultsOf]: resultsOf.slice(0, 10),
-    [columns.address]: address ?? "",
+    ...(address === null ? {} : { [columns.address]: address }),
   };
   const added = Object.entries(source).filter(([name]) => !header.includes(name));
   const values = added.map(([, value]) => value);

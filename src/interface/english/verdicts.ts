@@ -116,6 +116,8 @@ export const verdicts = {
   nothingFollows: "Nothing follows about other speakers.",
   silent: (dataset: string, reason: string) => `${dataset} cannot speak about this: ${reason}.`,
   counted: { sounds: "sounds", morae: "morae", words: "words" } as Readonly<Record<string, string>>,
+  nothing: (dataset: string, counted: string) =>
+    `${dataset} has no ${counted} of the kind this rule speaks about, so that there is nothing to count.`,
   tooFew: (dataset: string, tokens: readonly number[], counted: string, least: number) =>
     `${dataset} has ${
       tokens.length > 1
