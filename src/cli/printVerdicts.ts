@@ -1,6 +1,6 @@
 import { exampleText, exampleValue } from "../findings/rules/exampleText.ts";
 import type { RuleVerdict } from "../findings/rules/verdict.ts";
-import { countedAs, partText } from "../findings/rules/verdictSentence.ts";
+import { countedAs, holdsNothing, partText } from "../findings/rules/verdictSentence.ts";
 import { interfaceText } from "../interface/interfaceText.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 
@@ -50,7 +50,7 @@ function ruleText(verdicts: readonly RuleVerdict[]): string {
     ...judged.flatMap((verdict) => [
       `  ${headline(verdict)} · ${corpusName(verdict)}`,
       `    ${verdict.sentence}`,
-      ...(verdict.basis === null ? [] : [`    ${countsOf(verdict)}`]),
+      ...(verdict.basis === null || holdsNothing(verdict) ? [] : [`    ${countsOf(verdict)}`]),
       ...examplesOf(verdict),
       ...verdict.warnings.map((warning) => `    Mind: ${warning}`),
     ]),
@@ -82,7 +82,9 @@ function countsOf(verdict: RuleVerdict): string {
     many(bySpeaker?.judged ?? 0, "speaker"),
   ].filter((text) => text !== "");
   const judged = looked.length === 0 ? "" : `; looked for exceptions in ${looked.join(" and ")}`;
-  return `${tokens.join(" and ")} ${countedAs(verdict)}, ${many(speakers, "speaker")}, basis ${basis}${judged}`;
+  const sounds = `${tokens.join(" and ")} ${countedAs(verdict)}`;
+  const counts = [sounds, many(speakers, "speaker"), `basis ${basis}`].filter((text) => text !== "");
+  return `${counts.join(", ")}${judged}`;
 }
 
 function examplesOf({ examples }: RuleVerdict): string[] {

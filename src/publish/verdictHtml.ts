@@ -2,6 +2,7 @@ import { capital, formatAmount, formatCount, joinWords } from "../findings/forma
 import { type Region, regionOf, type Scale } from "../findings/rules/region.ts";
 import {
   countedAs,
+  holdsNothing,
   holdsText,
   intervalText,
   numberText,
@@ -59,14 +60,15 @@ function picture(verdict: ShownVerdict, region: Region, kind: Scale, scale: Effe
 
 function countsHtml(verdict: ShownVerdict, synthetic: boolean): Html | null {
   const { tokens, speakers, basis } = verdict;
-  if (basis === null) return null;
+  if (basis === null || holdsNothing(verdict)) return null;
   const words = interfaceText().rules;
   const counts = joinWords(
     tokens.map((count) => formatCount(count)),
     "against",
   );
   const sounds = `${counts} ${countedAs(verdict)}`;
-  const parts = [sounds, formatAmount(speakers, "speaker"), words.basis(basis)];
+  const who = speakers === 0 ? [] : [formatAmount(speakers, "speaker")];
+  const parts = [sounds, ...who, words.basis(basis)];
   return html`<p class="counts">${[...parts, ...(synthetic ? [words.synthetic] : [])].join(" · ")}</p>`;
 }
 

@@ -162,7 +162,9 @@ function sideDoubts(
   return [...new Set(doubts)];
 }
 
+/** None where nobody is heard at all: the verdict says so itself. */
 export function speakerDoubts(speakers: number): string[] {
+  if (speakers === 0) return [];
   if (speakers === 1) return [oneSpeakerOnly()];
   return speakers < safeSpeakers ? [fewSpeakers(speakers, safeSpeakers)] : [];
 }

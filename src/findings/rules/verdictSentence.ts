@@ -52,8 +52,14 @@ export function countedAs({ kind, detail }: Pick<RuleVerdict, "kind" | "detail">
   return words().counted[counted] ?? counted;
 }
 
+/** True where the corpus holds nothing at all of what the rule compares: then there are no counts to show either. */
+export function holdsNothing({ tokens }: Pick<RuleVerdict, "tokens">): boolean {
+  return tokens.every((count) => count === 0);
+}
+
 function tooLittle({ least }: Told, verdict: Unsaid): string {
   const { dataset, tokens, speakers } = verdict;
+  if (holdsNothing(verdict)) return words().nothing(dataset, countedAs(verdict));
   return Math.min(...tokens) < least.tokens
     ? words().tooFew(dataset, tokens, countedAs(verdict), least.tokens)
     : words().tooFewSpeakers(dataset, speakers, least.speakers);

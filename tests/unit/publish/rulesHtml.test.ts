@@ -59,6 +59,16 @@ describe("rulesHtml", () => {
     },
   );
 
+  test("of a rule with nothing to count gives the reason, and no empty counts", () => {
+    const nothing = { verdict: "too little evidence", estimate: null, low: null, high: null } as const;
+    const silent = sampleVerdict({ ...nothing, tokens: [0, 0], speakers: 0, sentence: "There is none." });
+    const text = textOf(page(silent));
+    expect(text).toContain("There is none.");
+    expect(text).not.toMatch(/\b0 (?:against|speakers|sounds)|basis:/);
+    const oneSide = textOf(page(sampleVerdict({ ...nothing, tokens: [0, 800], speakers: 0 })));
+    expect(oneSide).toContain("0 against 800 sounds · basis: aligned");
+  });
+
   test("shows text of rules and datasets as text, on one line", () => {
     const evil = "<img src=x>\n\n# ${1+1}";
     const hostile = sampleRun([inventCard({ id: "d", name: evil }, { id: "s" })]);

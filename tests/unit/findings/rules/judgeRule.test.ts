@@ -175,6 +175,9 @@ describe("judgeRule on rates", () => {
       people(6).flatMap((s) => vowels(s, 40, 30, { phone: "u" })),
     );
     expect(verdict).toMatchObject({ verdict: "too little evidence", tokens: [0], estimate: null });
+    expect(verdict.sentence).toBe(
+      "d1 has no sounds of the kind this rule speaks about, so that there is nothing to count.",
+    );
     expect(judgeRule(mostly, cellsFromTokens([]))).toEqual([]);
   });
 
@@ -232,7 +235,10 @@ describe("judgeRule on differences", () => {
 
   test("finds too little evidence where one cut is empty", () => {
     const tokens = people(8).flatMap((s) => vowels(s, 100, 50));
-    expect(only(more, tokens)).toMatchObject({ verdict: "too little evidence", tokens: [0, 800] });
+    const verdict = only(more, tokens);
+    expect(verdict).toMatchObject({ verdict: "too little evidence", tokens: [0, 800], speakers: 0 });
+    expect(verdict.sentence).toContain("d1 has 0 and 800 sounds on the two sides");
+    expect(verdict.warnings.join(" ")).not.toMatch(/\b0 speakers/);
   });
 });
 
