@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import * as v from "valibot";
 import { assembleWords, type WordMaterial } from "../findings/words/assembleWords.ts";
+import { fewAlike, leastAlike } from "../findings/words/devoicingTable.ts";
 import { readCorpora } from "../findings/words/readCorpora.ts";
 import { jsonBroken } from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
@@ -101,9 +102,11 @@ function evidenceNotes({ evidence, datasets }: WordMaterial, accentsGiven: boole
   const { dataset, labelSet, basis, predicted, speakers } = devoicing;
   if (dataset === null) return [];
   const others = datasets.filter((name) => name !== dataset);
+  const few = fewAlike(devoicing);
   return [
     messages.evidenceFrom(dataset, labelSet!, others),
     ...(basis === null ? [messages.noDevoicingEvidence(dataset, predicted)] : []),
+    ...(basis !== null && few.length > 0 ? [messages.fewVowelsAlike(dataset, few, leastAlike)] : []),
     ...(speakers === 1 ? [messages.oneSpeakerWords(dataset)] : []),
     ...(accentsGiven ? [] : [messages.accentsUnknown()]),
     messages.predictedFromEvidence(),

@@ -9,6 +9,14 @@ export interface MarkedVowel {
   readonly devoiced: boolean;
 }
 
+/** Vowels of one speaker and word with such marks. */
+export interface MarkedVowels {
+  readonly speaker: string;
+  readonly word: string;
+  readonly tokens: number;
+  readonly devoiced: number;
+}
+
 export interface CrossedRate extends Interval {
   readonly estimate: number;
   readonly tokens: number;
@@ -25,11 +33,20 @@ export interface CrossedRate extends Interval {
  * degree of freedom than the smaller number of clusters, on the logit scale. Null without tokens.
  */
 export function crossedRate(vowels: readonly MarkedVowel[], level: number): CrossedRate | null {
+  return crossedRateOfCounts(
+    vowels.map(({ speaker, word, devoiced }) => ({ speaker, word, tokens: 1, devoiced: devoiced ? 1 : 0 })),
+    level,
+  );
+}
+
+/** `crossedRate` of vowels already counted by speaker and word, of which several entries may tell. */
+export function crossedRateOfCounts(vowels: readonly MarkedVowels[], level: number): CrossedRate | null {
   if (vowels.length === 0) return null;
   const bySpeaker = countBy(vowels, (vowel) => vowel.speaker);
   const byWord = countBy(vowels, (vowel) => vowel.word);
   const byBoth = countBy(vowels, (vowel) => `${vowel.speaker}\u0000${vowel.word}`);
-  const counts = { tokens: vowels.length, speakers: bySpeaker.marked.length, words: byWord.marked.length };
+  const tokens = vowels.reduce((sum, vowel) => sum + vowel.tokens, 0);
+  const counts = { tokens, speakers: bySpeaker.marked.length, words: byWord.marked.length };
   const speakers = clusteredRate(bySpeaker.marked, bySpeaker.devoiced, level);
   const { estimate } = speakers;
   if (estimate === 0 || estimate === 1) {
@@ -59,15 +76,15 @@ interface Counts {
   readonly devoiced: number[];
 }
 
-function countBy(vowels: readonly MarkedVowel[], keyOf: (vowel: MarkedVowel) => string): Counts {
+function countBy(vowels: readonly MarkedVowels[], keyOf: (vowel: MarkedVowels) => string): Counts {
   const place = new Map<string, number>();
   const counts: Counts = { marked: [], devoiced: [] };
   for (const vowel of vowels) {
     const key = keyOf(vowel);
     const k = place.get(key) ?? counts.marked.push(0) - 1;
     place.set(key, k);
-    counts.marked[k]! += 1;
-    counts.devoiced[k] = (counts.devoiced[k] ?? 0) + (vowel.devoiced ? 1 : 0);
+    counts.marked[k]! += vowel.tokens;
+    counts.devoiced[k] = (counts.devoiced[k] ?? 0) + vowel.devoiced;
   }
   return counts;
 }

@@ -1543,8 +1543,10 @@ export const japanese: Translation<typeof english> = {
     neighbour: "隣の母音も無声化しうるので、続けて無声化することはまれです。",
     heard: (devoiced, tokens, n, basis) =>
       `このコーパスでは、このような母音${count(tokens)}個のうち${count(devoiced)}個が無声化、${speakers(n)} (${basis})。`,
-    notHeard: (tokens, n) =>
-      `まったく同じ環境の母音は聞かれていません。ほかの${count(tokens)}個から推定、${speakers(n)}。`,
+    notHeard: (tokens, n, alike) =>
+      `この環境の母音そのものは聞かれていません。見込みはほかの${count(tokens)}個 (同じ母音で、同じくポーズの前または子音の間: ${count(alike)}個) から推定しました、${speakers(n)}。`,
+    tooFew: (alike, least) =>
+      `無声化の割合は不明です。同じ母音で、同じくポーズの前または子音の間にある母音の印は${count(alike)}個しかなく、少なくとも${count(least)}個が必要です。`,
     accentMoves: "アクセントが動くと",
     withAccent: (kana, on, off) => `${kana}: アクセントがあれば約${on}、なければ約${off}。`,
     nearest: "近い例を聞く",
@@ -1577,7 +1579,10 @@ export const japanese: Translation<typeof english> = {
     onlyPredicted: "見込みは不明: 規則による予測の印しかありません。",
     heardSame: (devoiced, n, who) =>
       `前後が同じ種類の母音${count(n)}個のうち${count(devoiced)}個、${speakers(who)}`,
-    notHeard: (n, who) => `同じ環境の母音はなし。ほかの${count(n)}個から推定、${speakers(who)}`,
+    notHeard: (n, who, alike) =>
+      `同じ環境の母音はなし。ほかの${count(n)}個 (同じ母音で、同じくポーズの前または子音の間: ${count(alike)}個) から推定、${speakers(who)}`,
+    notFound:
+      "このコーパスから出せる語はありません。合う語がないか、この種の母音の印が少なすぎて無声化の割合が分かりません。",
     behindRatio: (n, who, devoiced) =>
       `${count(n)}音、${speakers(who)}${devoiced === null ? "" : `、短母音の${Math.round(100 * devoiced)}%は無声化しており、それも数えた`}`,
     basis,
@@ -1602,14 +1607,14 @@ export const japanese: Translation<typeof english> = {
       "母音の下の丸 (i̥, ɯ̥) は、無声化した発音のほうが見込みが高いことを示します。ː は長母音または促音です。",
     silent: "聞けないものもあります",
     title: "練習に使える語",
-    lead: "対立が実際に現れる語を集めました。多くの話者が無声化する母音、1拍だけが違うペア。それぞれに、このコーパスから分かることを添えています。使いたいものに印を付けてください。選んだ語はページのアドレスに残るので、そのまま人に送れます。",
+    lead: "対立が実際に現れる語を集めました。たいてい無声化する母音、1拍だけが違うペア。それぞれに、このコーパスから分かることを添えています。使いたいものに印を付けてください。選んだ語はページのアドレスに残るので、そのまま人に送れます。",
     filter: "練習したいもの",
     target: "練習の対象",
     targets: {
-      "devoiced-i": { name: "無声化する /i/", about: "多くの話者が /i/ を無声化する語" },
-      "devoiced-u": { name: "無声化する /u/", about: "多くの話者が /u/ を無声化する語" },
+      "devoiced-i": { name: "無声化する /i/", about: "/i/ がたいてい無声化している語" },
+      "devoiced-u": { name: "無声化する /u/", about: "/u/ がたいてい無声化している語" },
       final: { name: "語末の母音", about: "ポーズの前で語末の /i/ や /u/ が無声化しうる語" },
-      "kept-voiced": { name: "声が残る母音", about: "規則では無声化するはずだが、話者が声を残す語" },
+      "kept-voiced": { name: "声が残る母音", about: "規則では無声化するはずだが、たいてい有声のままの語" },
       "vowel-length": { name: "長母音", about: "長母音だけが違うペア" },
       gemination: { name: "促音", about: "「っ」だけが違うペア" },
       triplet: {

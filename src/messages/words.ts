@@ -107,6 +107,17 @@ export function oneSpeakerWords(dataset: string): string {
   return `${dataset}: one speaker. Chances and ratios speak of this speaker only.`;
 }
 
+/** What the corpus holds too little of: `heard` vowels of a quality before a pause or between voiceless consonants. */
+export function fewVowelsAlike(
+  dataset: string,
+  few: readonly { readonly vowel: string; readonly place: "pause" | "between"; readonly heard: number }[],
+  least: number,
+): string {
+  const where = { pause: "before a pause", between: "between voiceless consonants" };
+  const list = few.map(({ vowel, place, heard }) => `${heard} /${vowel}/ ${where[place]}`).join(", ");
+  return `${dataset}: marks of only ${list}. Below ${least} the chance stays unknown and no word is proposed for it; what other vowels do is not carried over.`;
+}
+
 export function evidenceFrom(dataset: string, labelSet: string, others: readonly string[]): string {
   const rest =
     others.length === 0

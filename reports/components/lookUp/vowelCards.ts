@@ -1,6 +1,6 @@
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { type Attested, attestedNear } from "../../../src/findings/words/attested.ts";
-import { type Chance, chanceOf } from "../../../src/findings/words/devoicingTable.ts";
+import { type Chance, chanceOf, leastAlike } from "../../../src/findings/words/devoicingTable.ts";
 import { vowelsOf, type WordVowel } from "../../../src/findings/words/environment.ts";
 import { heardAs } from "../../../src/findings/words/reasons.ts";
 import { kanaOfSound, type Sound } from "../../../src/findings/words/sound.ts";
@@ -96,16 +96,17 @@ function whyOf({ vowel, long, after, devoiceable, accented, neighbour }: WordVow
 }
 
 function behind(
-  { tokens, devoiced, speakers, estimate }: Chance,
+  { tokens, devoiced, speakers, estimate, alike, how }: Chance,
   { devoicing }: LookUpCorpus,
 ): HTMLElement[] {
   const text = interfaceText().lookUp;
+  if (how === "too-few") return [element("p", { class: "behind" }, text.tooFew(alike, leastAlike))];
   if (estimate === null) return [];
   const basis = interfaceText().words.basis[devoicing.basis as "measured" | "annotated"] ?? "";
   const line =
     tokens > 0
       ? text.heard(devoiced, tokens, speakers, basis)
-      : text.notHeard(devoicing.tokens, devoicing.speakers);
+      : text.notHeard(how === "share" ? alike : devoicing.tokens, devoicing.speakers, alike);
   return [element("p", { class: "behind" }, line)];
 }
 

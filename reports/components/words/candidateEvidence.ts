@@ -25,12 +25,14 @@ function vowelOf({ words, focus }: OpenCandidate, at: number): string {
 
 function chanceRow(vowel: string, chance: Chance, table: DevoicingTable): HTMLElement {
   const text = interfaceText().words;
-  const { estimate, low, high, tokens, devoiced, speakers } = chance;
+  const { estimate, low, high, tokens, devoiced, speakers, alike, how } = chance;
   if (estimate === null || low === null || high === null)
     return element("p", { class: "no-evidence" }, table.predicted > 0 ? text.onlyPredicted : text.noEvidence);
   const said = text.chance(vowel, text.percent(estimate), text.range(low, high));
   const behind =
-    tokens > 0 ? text.heardSame(devoiced, tokens, speakers) : text.notHeard(table.tokens, table.speakers);
+    tokens > 0
+      ? text.heardSame(devoiced, tokens, speakers)
+      : text.notHeard(how === "share" ? alike : table.tokens, table.speakers, alike);
   return row(evidencePicture({ at: estimate, low, high }, shareTicks, said), said, behind);
 }
 

@@ -34,7 +34,11 @@ export function wordsPage(corpus: WordsCorpus | null): HTMLElement {
       const listed = corpus.candidates.filter((one) => one.target === target).length;
       about.textContent = `${text.targets[target].about}.`;
       status.textContent =
-        shown.length === 0 ? text.none : text.shown(shown.length, listed, corpus.found[target] ?? listed);
+        listed === 0
+          ? text.notFound
+          : shown.length === 0
+            ? text.none
+            : text.shown(shown.length, listed, corpus.found[target] ?? listed);
     }
     for (const box of list.host.querySelectorAll<HTMLInputElement>("input[data-pick]"))
       box.checked = picks.has(box.dataset.pick!);

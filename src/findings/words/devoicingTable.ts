@@ -1,4 +1,4 @@
-import { clusteredRate } from "../../estimates/clusteredRate.ts";
+import { crossedRateOfCounts } from "../../estimates/crossedRate.ts";
 import type { DevoicingCell, DevoicingEvidence } from "./devoicingEvidence.ts";
 import { isDevoiceableEnvironment } from "./devoicingEvidence.ts";
 import { type DevoicingModel, devoicingModel, type Levels, type Predicted } from "./devoicingModel.ts";
@@ -14,9 +14,14 @@ export interface Chance {
   readonly tokens: number;
   readonly devoiced: number;
   readonly speakers: number;
-  /** `model`: regression and what was heard; `share`: of the class as a whole; `unknown`: no evidence. */
-  readonly how: "model" | "share" | "unknown";
+  /** Vowels heard that are alike: of this quality, and like it before a pause or between consonants. */
+  readonly alike: number;
+  /** `model`: regression and what was heard; `share`: of those alike; `too-few`: fewer alike than `leastAlike`; `unknown`: no evidence. */
+  readonly how: "model" | "share" | "too-few" | "unknown";
 }
+
+/** Below this many vowels alike nothing is said: what was heard of /u/, or before a pause, does not speak for the rest (our choice, no published source). */
+export const leastAlike = 5;
 
 /** The chance of every environment, small enough to travel with a page. */
 export interface DevoicingTable {
@@ -38,19 +43,21 @@ export interface DevoicingTable {
 /** Nothing is known. */
 export const unknownChance: Chance = {
   ...{ estimate: null, low: null, high: null },
-  ...{ tokens: 0, devoiced: 0, speakers: 0, how: "unknown" },
+  ...{ tokens: 0, devoiced: 0, speakers: 0, alike: 0, how: "unknown" },
 };
 
 /**
  * Chances of devoicing from the evidence of one corpus: the regression's, drawn towards what was heard in the very environment, where devoiceable vowels are enough to fit it
- * and each level of the environment was heard, else the share of all devoiceable vowels; the share of their class for
- * other vowels. Without evidence every chance is unknown.
+ * and each level of the environment was heard, else the share of the vowels alike (same quality, and like it before a
+ * pause or between consonants); the share of their class for other vowels. Where fewer than `leastAlike` were heard, and without
+ * evidence, the chance is unknown. Intervals of shares allow tokens of one speaker, and of one word, to be alike.
  */
 export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95): DevoicingTable {
   const cells = evidence?.cells ?? [];
   const devoiceable = cells.filter(({ environment }) => isDevoiceableEnvironment(environment));
   const model = devoicingModel(devoiceable, level);
-  const overall = shareOf(devoiceable, level);
+  const byKind = groupBy(devoiceable, kindOf);
+  const kinds = new Map([...byKind].map(([kind, alike]) => [kind, shareOf(alike, level)]));
   const byEnvironment = groupBy(cells, ({ environment }) => environment);
   const accents = accentShares(devoiceable);
   const strength = model === null ? 0 : strengthOf(model, devoiceable);
@@ -59,12 +66,18 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
     const name = nameOf(levels);
     const own = shareOf(cellsOf(byEnvironment, levels, accents), level);
     const predicted = model === null ? null : predictAnyAccent(model, levels);
-    const counts = { tokens: own.tokens, devoiced: own.devoiced, speakers: own.speakers };
+    const kind = kinds.get(kindOf(levels)) ?? unknownChance;
+    const { tokens, devoiced, speakers } = own;
+    const counts = { tokens, devoiced, speakers, alike: kind.tokens };
+    if (kind.tokens < leastAlike) {
+      chances[name] = { ...unknownChance, ...counts, how: cells.length > 0 ? "too-few" : "unknown" };
+      continue;
+    }
     const mixed = mixAccents(chances, levels, accents);
     if (mixed !== null) chances[name] = { ...mixed, ...counts, how: "model" };
     else if (predicted !== null)
       chances[name] = { ...towardsHeard(predicted, own, strength), ...counts, how: "model" };
-    else chances[name] = { ...overall, ...counts };
+    else chances[name] = { ...kind, ...counts };
   }
   for (const place of otherPlaces) chances[place] = shareOf(byEnvironment.get(place) ?? [], level);
   return {
@@ -79,6 +92,20 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
     predicted: evidence?.predicted ?? 0,
     chances,
   };
+}
+
+/** Kinds of devoiceable vowels of which the corpus marks too few to say anything. */
+export function fewAlike(
+  table: DevoicingTable,
+): { readonly vowel: string; readonly place: "pause" | "between"; readonly heard: number }[] {
+  return ["i", "u"].flatMap((vowel) =>
+    (["between", "pause"] as const).flatMap((place) => {
+      const after = place === "pause" ? "pause" : "stop";
+      const name = nameOf({ vowel, before: "stop", after, accent: "no", row: "alone" });
+      const { how, alike } = table.chances[name] ?? unknownChance;
+      return how === "too-few" ? [{ vowel, place, heard: alike }] : [];
+    }),
+  );
 }
 
 /** The chance of one vowel. */
@@ -104,6 +131,10 @@ function cellsOf(
   const wanted = anyAccent ? ["yes", "no", "unknown"] : [levels.accent];
   return wanted.flatMap((accent) => cells.get(nameOf({ ...levels, accent })) ?? []);
 }
+
+/** Vowel and whether it stands before a pause: what evidence must not be carried across. */
+const kindOf = ({ vowel, after }: Pick<Levels, "vowel" | "after">) =>
+  `${vowel} ${after === "pause" ? "pause" : "between"}`;
 
 const nameOf = ({ vowel, before, after, accent, row }: Levels) =>
   `${vowel} ${before} ${after} ${accent} ${row}`;
@@ -162,17 +193,11 @@ function accentShares(cells: readonly DevoicingCell[]) {
 }
 
 function shareOf(cells: readonly DevoicingCell[], level: number): Chance {
-  if (cells.length === 0) return unknownChance;
-  const speakers = [...groupBy(cells, ({ speaker }) => speaker).values()];
-  const sum = (of: "tokens" | "devoiced") =>
-    speakers.map((own) => own.reduce((total, cell) => total + cell[of], 0));
-  const [tokens, devoiced] = [sum("tokens"), sum("devoiced")];
-  const { estimate, low, high } = clusteredRate(tokens, devoiced, level);
-  const total = (counts: readonly number[]) => counts.reduce((one, other) => one + other, 0);
-  return {
-    ...{ estimate, low, high },
-    ...{ tokens: total(tokens), devoiced: total(devoiced), speakers: speakers.length, how: "share" },
-  };
+  const rate = crossedRateOfCounts(cells, level);
+  if (rate === null) return unknownChance;
+  const { estimate, low, high, tokens, speakers } = rate;
+  const devoiced = cells.reduce((sum, cell) => sum + cell.devoiced, 0);
+  return { estimate, low, high, tokens, devoiced, speakers, alike: tokens, how: "share" };
 }
 
 function groupBy<T>(items: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {

@@ -29,7 +29,10 @@ export function pairCandidates(
     if (best === null) return [];
     const focus = [pair.mora, pair.mora];
     const candidate = candidateOf(target, [best.one, best.two], focus, best.accent, evidence, options);
-    return candidate.chances.some(({ estimate }) => estimate !== null && estimate <= 0.5) ? [] : [candidate];
+    const unfit = candidate.chances.some(
+      ({ estimate, how }) => how === "too-few" || (estimate !== null && estimate <= 0.5),
+    );
+    return unfit ? [] : [candidate];
   });
 }
 
@@ -76,7 +79,7 @@ function candidateOf(
   const confounds: Confound[] = [];
   if (accent === "different") confounds.push("accent-differs");
   if (accent === "unknown") confounds.push("accent-unknown");
-  if (chances.some(({ how, tokens }) => how === "model" && tokens === 0)) confounds.push("not-met");
+  if (chances.some(({ estimate, tokens }) => estimate !== null && tokens === 0)) confounds.push("not-met");
   if (new Set(words.map(({ partOfSpeech }) => partOfSpeech?.split(" ")[0])).size > 1)
     confounds.push("parts-of-speech-differ");
   const other = (all: readonly WordVowel[]) =>

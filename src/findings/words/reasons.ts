@@ -1,6 +1,6 @@
 import { isPhone, phoneTable } from "../../phonology/phones.ts";
 import { type Candidate, confounds } from "./candidate.ts";
-import type { Chance, DevoicingTable } from "./devoicingTable.ts";
+import { type Chance, type DevoicingTable, leastAlike } from "./devoicingTable.ts";
 import type { LengthRatio } from "./lengthEvidence.ts";
 
 const percent = (share: number) => `${Math.round(100 * share)} %`;
@@ -20,6 +20,8 @@ export function heardAs(before: string, vowel: string): string {
 
 /** Chance of devoicing with its interval and what is behind it. */
 export function chanceText(chance: Chance, table: DevoicingTable): string {
+  if (chance.how === "too-few")
+    return `chance of devoicing unknown: ${count(chance.alike, "such vowel")} with a mark, fewer than the ${leastAlike} it takes`;
   if (chance.estimate === null || table.basis === null)
     return table.predicted > 0
       ? "chance of devoicing unknown: the corpus holds only marks that a text rule predicted"
@@ -27,9 +29,18 @@ export function chanceText(chance: Chance, table: DevoicingTable): string {
   const range = `${Math.round(100 * chance.low!)} to ${percent(chance.high!)}`;
   const behind =
     chance.tokens === 0
-      ? `no such vowel heard, estimated from ${count(table.tokens, "devoiceable vowel")} of ${count(table.speakers, "speaker")}`
+      ? `no such vowel heard, ${estimatedFrom(chance, table)}`
       : `${chance.devoiced} of ${count(chance.tokens, "such vowel")} of ${count(chance.speakers, "speaker")}`;
   return `devoiced in about ${percent(chance.estimate)} (${range}); heard: ${behind}, ${table.basis}`;
+}
+
+/** A model learns from all; a share is that of the vowels alike alone. */
+function estimatedFrom({ how, alike }: Chance, table: DevoicingTable): string {
+  const who = count(table.speakers, "speaker");
+  const like = "of this quality and like it before a pause or between consonants";
+  return how === "share"
+    ? `estimated from the ${count(alike, "vowel")} ${like}, ${who}`
+    : `estimated from ${count(table.tokens, "devoiceable vowel")} of ${who}, ${alike} of them ${like}`;
 }
 
 export function ratioText({

@@ -18,7 +18,7 @@ export const targetTitles: Readonly<Record<Target, string>> = {
   "devoiced-i": "words whose /i/ is devoiced",
   "devoiced-u": "words whose /u/ is devoiced",
   final: "words whose last vowel, /i/ or /u/ as in です, stands before a pause",
-  "kept-voiced": "words whose /i/ or /u/ might be devoiced by rule, but that speakers keep voiced",
+  "kept-voiced": "words whose /i/ or /u/ might be devoiced by rule, but that mostly stay voiced",
   "vowel-length": "pairs that differ in the length of a vowel",
   gemination: "pairs that differ in a doubled consonant",
   triplet: "triplets of short, doubled consonant and long vowel",

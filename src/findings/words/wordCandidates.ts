@@ -63,8 +63,9 @@ function devoiceableVowels(sound: Sound, accent: number | null): WordVowel[] {
   return vowelsOf(sound, accent).filter(({ devoiceable }) => devoiceable);
 }
 
-/** An unknown chance rules nothing out: the word then says that it is unknown. */
-function suits({ vowel, after }: WordVowel, { estimate }: Chance, target: WordTarget): boolean {
+/** A corpus without marks rules nothing out: the word then says that its chance is unknown. Too few vowels alike propose none. */
+function suits({ vowel, after }: WordVowel, { estimate, how }: Chance, target: WordTarget): boolean {
+  if (how === "too-few") return false;
   if (target === "kept-voiced") return estimate === null || estimate < 0.5;
   if (target === "final") return after === "pause";
   if (estimate !== null && estimate <= 0.5) return false;
@@ -86,7 +87,7 @@ function candidateOf(
   if (word.accents === null) confounds.push("accent-unknown");
   if (vowels.length > 1) confounds.push("other-devoiceable");
   if (homophones >= manyHomophones) confounds.push("many-homophones");
-  if (chance.how === "model" && chance.tokens === 0) confounds.push("not-met");
+  if (chance.estimate !== null && chance.tokens === 0) confounds.push("not-met");
   return scoreCandidate(
     {
       target,

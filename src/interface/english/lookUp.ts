@@ -56,8 +56,11 @@ export const lookUp = {
   neighbour: "The vowel next to it may be whispered too; two in a row seldom are.",
   heard: (devoiced: number, tokens: number, speakers: number, basis: string) =>
     `Heard in this corpus: ${count(devoiced)} of ${count(tokens)} such vowels were whispered, ${figures.speakers(speakers)} (${basis}).`,
-  notHeard: (tokens: number, speakers: number) =>
-    `No vowel in exactly these surroundings was heard; the chance is put together from ${count(tokens)} others, ${figures.speakers(speakers)}.`,
+  /** `alike` of them are of the same quality, and like it before a pause or between consonants. */
+  notHeard: (tokens: number, speakers: number, alike: number) =>
+    `No vowel in exactly these surroundings was heard; the chance is put together from ${count(tokens)} others (${count(alike)} of the same quality, and like it before a pause or between consonants), ${figures.speakers(speakers)}.`,
+  tooFew: (alike: number, least: number) =>
+    `How often it is whispered is unknown: this corpus marks ${count(alike)} of this quality and, like it, before a pause or between consonants, and it takes at least ${count(least)}.`,
   accentMoves: "If the accent moves",
   withAccent: (kana: string, on: string, off: string) =>
     `${kana}: about ${on} with the accent on it, about ${off} with the accent elsewhere.`,

@@ -8,15 +8,23 @@ export const words = {
   title: "Words to practise with",
   description:
     "Drill words and minimal pairs chosen by this corpus’s evidence: filter, hear, pick, and take them along as a table or a handout.",
-  lead: "Words in which a contrast is really there: vowels that most speakers whisper, and pairs that differ in one beat alone. Each stands with what this corpus says about it. Tick the ones you want; your picks stay in the page’s address, so you can send them on.",
+  lead: "Words in which a contrast is really there: vowels that are mostly whispered, and pairs that differ in one beat alone. Each stands with what this corpus says about it. Tick the ones you want; your picks stay in the page’s address, so you can send them on.",
   noWords:
     "These results hold no drill words. They were made by another version: run the corpus again to add them.",
 
   filter: "What to practise",
   target: "To practise",
   targets: {
-    "devoiced-i": { name: "whispered /i/", example: "キタ", about: "Words whose /i/ most speakers whisper" },
-    "devoiced-u": { name: "whispered /u/", example: "クサ", about: "Words whose /u/ most speakers whisper" },
+    "devoiced-i": {
+      name: "whispered /i/",
+      example: "キタ",
+      about: "Words whose /i/ is mostly whispered here",
+    },
+    "devoiced-u": {
+      name: "whispered /u/",
+      example: "クサ",
+      about: "Words whose /u/ is mostly whispered here",
+    },
     final: {
       name: "last vowel",
       example: "です",
@@ -25,7 +33,7 @@ export const words = {
     "kept-voiced": {
       name: "kept voiced",
       example: "ヒフ",
-      about: "Words whose /i/ or /u/ a rule would whisper, but speakers keep voiced",
+      about: "Words whose /i/ or /u/ a rule would whisper, but that mostly stay voiced",
     },
     "vowel-length": {
       name: "long vowel",
@@ -69,6 +77,9 @@ export const words = {
     found > listed
       ? `${shown < listed ? `${count(shown)} of the` : "The"} ${count(listed)} best of ${count(found)} that were found.`
       : `${count(shown)} of ${count(found)} that were found.`,
+  /** Not for the filter's sake. */
+  notFound:
+    "This corpus proposes nothing here: no word fits, or too few vowels of this kind were marked to say how often they are whispered.",
   none: "Nothing fits all of this. Take one of the choices back.",
 
   /** Sets. */
@@ -104,8 +115,9 @@ export const words = {
   onlyPredicted: "Chance unknown: the corpus holds only marks that a text rule predicted.",
   heardSame: (devoiced: number, tokens: number, speakers: number) =>
     `heard here: ${count(devoiced)} of ${many(tokens, "vowel")} between the same kinds of sounds, ${figures.speakers(speakers)}`,
-  notHeard: (tokens: number, speakers: number) =>
-    `no such vowel heard; put together from ${many(tokens, "vowel")}, ${figures.speakers(speakers)}`,
+  /** `alike` of them are of the same quality, and like it before a pause or between consonants. */
+  notHeard: (tokens: number, speakers: number, alike: number) =>
+    `no such vowel heard; put together from ${many(tokens, "vowel")} (${count(alike)} of the same quality, and like it before a pause or between consonants), ${figures.speakers(speakers)}`,
   /** `devoicedShare` of the short vowels, null where hardly any is. */
   behindRatio: (tokens: number, speakers: number, devoicedShare: number | null) =>
     `${many(tokens, "sound")}, ${figures.speakers(speakers)}${devoicedShare === null ? "" : `; ${Math.round(100 * devoicedShare)}${space}% of the short ones whispered and counted too`}`,

@@ -1,7 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
 import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
-import { chanceOf, devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
+import {
+  chanceOf,
+  devoicingTable,
+  fewAlike,
+  leastAlike,
+} from "../../../../src/findings/words/devoicingTable.ts";
 import { environmentOf } from "../../../../src/findings/words/environment.ts";
 import { type SimulatedRow, simulateSpeakers, tokenTable } from "./simulateTokens.ts";
 
@@ -71,13 +76,60 @@ describe("devoicingTable", () => {
     );
   });
 
-  test("gives one share for all devoiceable vowels where a model would be too much", () => {
+  test("gives the share of the vowels alike, of this quality and not before a pause, where a model would be too much", () => {
     const few = simulateSpeakers(3, 3, 12, 0);
     const table = devoicingTable(evidenceOf(few));
     const { how, estimate, low, high } = chanceOf(table, place);
     expect(how).toBe("share");
-    expect(estimate).toBeCloseTo(few.filter(({ devoiced }) => devoiced).length / few.length, 12);
+    const alike = few.filter(({ phone, after }) => phone === "i" && after !== "pause");
+    expect(alike.length).toBeGreaterThanOrEqual(leastAlike);
+    expect(estimate).toBeCloseTo(alike.filter(({ devoiced }) => devoiced).length / alike.length, 12);
     expect(high! - low!).toBeGreaterThan(0.2);
+  });
+
+  const row = { ...simulateSpeakers(1, 1, 1, 0)[0]!, speaker: "a", accented: false, neighbour: false };
+  const several = (n: number, of: Partial<SimulatedRow>) =>
+    Array.from({ length: n }, () => ({ ...row, ...of }));
+  const final = { phone: "u", before: "s", after: "pause", devoiced: true };
+  const between = { phone: "i", before: "k", after: "t", devoiced: false };
+
+  test.each([30, 300])("carries nothing from %i /u/ before a pause to /i/, or to between consonants", (n) => {
+    const table = devoicingTable(evidenceOf([...several(n, final), ...several(1, between)]));
+    const ki = chanceOf(table, { ...place, before: "k" });
+    expect(ki).toMatchObject({ how: "too-few", estimate: null, low: null, tokens: 1, alike: 1 });
+    const ku = chanceOf(table, { ...place, vowel: "u", before: "k" });
+    expect(ku).toMatchObject({ how: "too-few", estimate: null, tokens: 0, alike: 0 });
+    const su = chanceOf(table, { ...place, vowel: "u", before: "s", after: "pause" });
+    expect(su.estimate!).toBeGreaterThan(0.8);
+    expect(fewAlike(table)).toEqual([
+      { vowel: "i", place: "between", heard: 1 },
+      { vowel: "i", place: "pause", heard: 0 },
+      { vowel: "u", place: "between", heard: 0 },
+    ]);
+  });
+
+  test.each([leastAlike - 1, leastAlike])("says something of /i/ only from five on: %i", (n) => {
+    const table = devoicingTable(evidenceOf([...several(30, final), ...several(n, between)]));
+    const { estimate, high } = chanceOf(table, { ...place, before: "k" });
+    if (n < leastAlike) expect(estimate).toBeNull();
+    else {
+      expect(estimate).toBe(0);
+      expect(high!).toBeGreaterThan(0.3);
+    }
+  });
+
+  test("is less sure where few words carry the vowels than where many do", () => {
+    const width = (words: number) => {
+      const rows = Array.from({ length: 40 }, (_, i) => ({
+        ...row,
+        ...between,
+        word: `w${i % words}`,
+        devoiced: i % words < words / 2,
+      }));
+      const { low, high } = chanceOf(devoicingTable(evidenceOf(rows)), { ...place, before: "k" });
+      return high! - low!;
+    };
+    expect(width(4)).toBeGreaterThan(width(40) * 1.5);
   });
 
   test("speaks of an unknown accent by what accented and unaccented vowels do, with an interval that holds both", () => {
