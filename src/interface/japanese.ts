@@ -1544,9 +1544,9 @@ export const japanese: Translation<typeof english> = {
     heard: (devoiced, tokens, n, basis) =>
       `このコーパスでは、このような母音${count(tokens)}個のうち${count(devoiced)}個が無声化、${speakers(n)} (${basis})。`,
     notHeard: (tokens, n, alike) =>
-      `この環境の母音そのものは聞かれていません。見込みはほかの${count(tokens)}個 (同じ母音で、同じくポーズの前または子音の間: ${count(alike)}個) から推定しました、${speakers(n)}。`,
+      `この環境の母音そのものは聞かれていません。見込みはほかの${count(tokens)}個 (うち、同じ母音で環境が似たもの${count(alike)}個) から推定しました、${speakers(n)}。`,
     tooFew: (alike, least) =>
-      `無声化の割合は不明です。同じ母音で、同じくポーズの前または子音の間にある母音の印は${count(alike)}個しかなく、少なくとも${count(least)}個が必要です。`,
+      `無声化の割合は不明です。同じ母音で環境が似たものの印は${count(alike)}個しかなく、少なくとも${count(least)}個が必要です。`,
     accentMoves: "アクセントが動くと",
     withAccent: (kana, on, off) => `${kana}: アクセントがあれば約${on}、なければ約${off}。`,
     nearest: "近い例を聞く",
@@ -1580,7 +1580,7 @@ export const japanese: Translation<typeof english> = {
     heardSame: (devoiced, n, who) =>
       `前後が同じ種類の母音${count(n)}個のうち${count(devoiced)}個、${speakers(who)}`,
     notHeard: (n, who, alike) =>
-      `同じ環境の母音はなし。ほかの${count(n)}個 (同じ母音で、同じくポーズの前または子音の間: ${count(alike)}個) から推定、${speakers(who)}`,
+      `同じ環境の母音はなし。ほかの${count(n)}個 (うち、同じ母音で環境が似たもの${count(alike)}個) から推定、${speakers(who)}`,
     notFound:
       "このコーパスから出せる語はありません。合う語がないか、この種の母音の印が少なすぎて無声化の割合が分かりません。",
     behindRatio: (n, who, devoiced) =>

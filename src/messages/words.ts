@@ -107,15 +107,15 @@ export function oneSpeakerWords(dataset: string): string {
   return `${dataset}: one speaker. Chances and ratios speak of this speaker only.`;
 }
 
-/** What the corpus holds too little of: `heard` vowels of a quality before a pause or between voiceless consonants. */
+/** What the corpus holds too little of: vowels of a quality before a pause or between voiceless consonants. */
 export function fewVowelsAlike(
   dataset: string,
-  few: readonly { readonly vowel: string; readonly place: "pause" | "between"; readonly heard: number }[],
+  few: readonly { readonly vowel: string; readonly place: "pause" | "between" }[],
   least: number,
 ): string {
   const where = { pause: "before a pause", between: "between voiceless consonants" };
-  const list = few.map(({ vowel, place, heard }) => `${heard} /${vowel}/ ${where[place]}`).join(", ");
-  return `${dataset}: marks of only ${list}. Below ${least} the chance stays unknown and no word is proposed for it; what other vowels do is not carried over.`;
+  const list = few.map(({ vowel, place }) => `/${vowel}/ ${where[place]}`).join(", ");
+  return `${dataset}: too few vowels with a mark of these kinds: ${list}. Below ${least} alike the chance stays unknown and no word is proposed; what other vowels do is not carried over.`;
 }
 
 export function evidenceFrom(dataset: string, labelSet: string, others: readonly string[]): string {

@@ -14,7 +14,7 @@ export interface Chance {
   readonly tokens: number;
   readonly devoiced: number;
   readonly speakers: number;
-  /** Vowels heard that are alike: of this quality, and like it before a pause or between consonants. */
+  /** Vowels heard that are alike: of this quality, and like it before a pause or between consonants; without a model after the same kind of consonant too. */
   readonly alike: number;
   /** `model`: regression and what was heard; `share`: of those alike; `too-few`: fewer alike than `leastAlike`; `unknown`: no evidence. */
   readonly how: "model" | "share" | "too-few" | "unknown";
@@ -48,16 +48,17 @@ export const unknownChance: Chance = {
 
 /**
  * Chances of devoicing from the evidence of one corpus: the regression's, drawn towards what was heard in the very environment, where devoiceable vowels are enough to fit it
- * and each level of the environment was heard, else the share of the vowels alike (same quality, and like it before a
- * pause or between consonants); the share of their class for other vowels. Where fewer than `leastAlike` were heard, and without
+ * and each consonant kind of the environment was heard `leastAlike` times, else the share of the vowels alike (same quality, and like it before a
+ * pause or between consonants, and after the same kind of consonant); the share of their class for other vowels. Where fewer than `leastAlike` were heard, and without
  * evidence, the chance is unknown. Intervals of shares allow tokens of one speaker, and of one word, to be alike.
  */
 export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95): DevoicingTable {
   const cells = evidence?.cells ?? [];
   const devoiceable = cells.filter(({ environment }) => isDevoiceableEnvironment(environment));
   const model = devoicingModel(devoiceable, level);
-  const byKind = groupBy(devoiceable, kindOf);
-  const kinds = new Map([...byKind].map(([kind, alike]) => [kind, shareOf(alike, level)]));
+  const kinds = sharesBy(devoiceable, kindOf, level);
+  const narrowKinds = sharesBy(devoiceable, narrowKindOf, level);
+  const isKnown = knownConsonants(devoiceable);
   const byEnvironment = groupBy(cells, ({ environment }) => environment);
   const accents = accentShares(devoiceable);
   const strength = model === null ? 0 : strengthOf(model, devoiceable);
@@ -65,8 +66,10 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
   for (const levels of allLevels()) {
     const name = nameOf(levels);
     const own = shareOf(cellsOf(byEnvironment, levels, accents), level);
-    const predicted = model === null ? null : predictAnyAccent(model, levels);
-    const kind = kinds.get(kindOf(levels)) ?? unknownChance;
+    const predicted = model !== null && isKnown(levels) ? predictAnyAccent(model, levels) : null;
+    const kind =
+      (predicted === null ? narrowKinds.get(narrowKindOf(levels)) : kinds.get(kindOf(levels))) ??
+      unknownChance;
     const { tokens, devoiced, speakers } = own;
     const counts = { tokens, devoiced, speakers, alike: kind.tokens };
     if (kind.tokens < leastAlike) {
@@ -94,16 +97,18 @@ export function devoicingTable(evidence: DevoicingEvidence | null, level = 0.95)
   };
 }
 
-/** Kinds of devoiceable vowels of which the corpus marks too few to say anything. */
+/** Kinds of devoiceable vowels of which the corpus marks too few to say anything, whatever consonant they follow. */
 export function fewAlike(
   table: DevoicingTable,
-): { readonly vowel: string; readonly place: "pause" | "between"; readonly heard: number }[] {
+): { readonly vowel: string; readonly place: "pause" | "between" }[] {
   return ["i", "u"].flatMap((vowel) =>
     (["between", "pause"] as const).flatMap((place) => {
       const after = place === "pause" ? "pause" : "stop";
-      const name = nameOf({ vowel, before: "stop", after, accent: "no", row: "alone" });
-      const { how, alike } = table.chances[name] ?? unknownChance;
-      return how === "too-few" ? [{ vowel, place, heard: alike }] : [];
+      const few = beforeGroups.every((before) => {
+        const name = nameOf({ vowel, before, after, accent: "no", row: "alone" });
+        return table.chances[name]?.how === "too-few";
+      });
+      return few ? [{ vowel, place }] : [];
     }),
   );
 }
@@ -136,8 +141,22 @@ function cellsOf(
 const kindOf = ({ vowel, after }: Pick<Levels, "vowel" | "after">) =>
   `${vowel} ${after === "pause" ? "pause" : "between"}`;
 
+/** Kinds alike with no model to say what the consonant before does: it must be of the same kind too. */
+const narrowKindOf = (levels: Pick<Levels, "vowel" | "before" | "after">) =>
+  `${kindOf(levels)} ${levels.before}`;
+
 const nameOf = ({ vowel, before, after, accent, row }: Levels) =>
   `${vowel} ${before} ${after} ${accent} ${row}`;
+
+/** Whether both kinds of consonant around a vowel were met with `leastAlike` vowels at all, so that a model knows them. */
+function knownConsonants(cells: readonly DevoicingCell[]): (levels: Levels) => boolean {
+  const tokens = new Map<string, number>();
+  for (const cell of cells)
+    for (const key of [`before ${cell.before}`, `after ${cell.after}`])
+      tokens.set(key, (tokens.get(key) ?? 0) + cell.tokens);
+  return ({ before, after }) =>
+    [`before ${before}`, `after ${after}`].every((key) => (tokens.get(key) ?? 0) >= leastAlike);
+}
 
 /** An accent the corpus does not have is replaced by what it has: the rate where accents are unknown. */
 function predictAnyAccent(model: DevoicingModel, levels: Levels): Predicted | null {
@@ -190,6 +209,14 @@ function accentShares(cells: readonly DevoicingCell[]) {
   const shares = { yes: 0, no: 0, unknown: 0 };
   for (const { accent, tokens } of cells) shares[accent] += tokens;
   return shares;
+}
+
+function sharesBy(
+  cells: readonly DevoicingCell[],
+  keyOf: (cell: DevoicingCell) => string,
+  level: number,
+): ReadonlyMap<string, Chance> {
+  return new Map([...groupBy(cells, keyOf)].map(([key, alike]) => [key, shareOf(alike, level)]));
 }
 
 function shareOf(cells: readonly DevoicingCell[], level: number): Chance {

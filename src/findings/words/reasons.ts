@@ -21,7 +21,7 @@ export function heardAs(before: string, vowel: string): string {
 /** Chance of devoicing with its interval and what is behind it. */
 export function chanceText(chance: Chance, table: DevoicingTable): string {
   if (chance.how === "too-few")
-    return `chance of devoicing unknown: ${count(chance.alike, "such vowel")} with a mark, fewer than the ${leastAlike} it takes`;
+    return `chance of devoicing unknown: ${count(chance.alike, "vowel")} of this quality in surroundings alike bear a mark, fewer than the ${leastAlike} it takes`;
   if (chance.estimate === null || table.basis === null)
     return table.predicted > 0
       ? "chance of devoicing unknown: the corpus holds only marks that a text rule predicted"
@@ -37,7 +37,7 @@ export function chanceText(chance: Chance, table: DevoicingTable): string {
 /** A model learns from all; a share is that of the vowels alike alone. */
 function estimatedFrom({ how, alike }: Chance, table: DevoicingTable): string {
   const who = count(table.speakers, "speaker");
-  const like = "of this quality and like it before a pause or between consonants";
+  const like = "of this quality in surroundings alike";
   return how === "share"
     ? `estimated from the ${count(alike, "vowel")} ${like}, ${who}`
     : `estimated from ${count(table.tokens, "devoiceable vowel")} of ${who}, ${alike} of them ${like}`;

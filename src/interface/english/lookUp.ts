@@ -56,11 +56,11 @@ export const lookUp = {
   neighbour: "The vowel next to it may be whispered too; two in a row seldom are.",
   heard: (devoiced: number, tokens: number, speakers: number, basis: string) =>
     `Heard in this corpus: ${count(devoiced)} of ${count(tokens)} such vowels were whispered, ${figures.speakers(speakers)} (${basis}).`,
-  /** `alike` of them are of the same quality, and like it before a pause or between consonants. */
+  /** `alike` of them are of the same quality, like it before a pause or between consonants, or more alike still. */
   notHeard: (tokens: number, speakers: number, alike: number) =>
-    `No vowel in exactly these surroundings was heard; the chance is put together from ${count(tokens)} others (${count(alike)} of the same quality, and like it before a pause or between consonants), ${figures.speakers(speakers)}.`,
+    `No vowel in exactly these surroundings was heard; the chance is put together from ${count(tokens)} others (${count(alike)} of the same quality in surroundings alike), ${figures.speakers(speakers)}.`,
   tooFew: (alike: number, least: number) =>
-    `How often it is whispered is unknown: this corpus marks ${count(alike)} of this quality and, like it, before a pause or between consonants, and it takes at least ${count(least)}.`,
+    `How often it is whispered is unknown: this corpus marks ${count(alike)} of this quality in surroundings alike, and it takes at least ${count(least)}.`,
   accentMoves: "If the accent moves",
   withAccent: (kana: string, on: string, off: string) =>
     `${kana}: about ${on} with the accent on it, about ${off} with the accent elsewhere.`,

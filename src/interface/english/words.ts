@@ -115,9 +115,9 @@ export const words = {
   onlyPredicted: "Chance unknown: the corpus holds only marks that a text rule predicted.",
   heardSame: (devoiced: number, tokens: number, speakers: number) =>
     `heard here: ${count(devoiced)} of ${many(tokens, "vowel")} between the same kinds of sounds, ${figures.speakers(speakers)}`,
-  /** `alike` of them are of the same quality, and like it before a pause or between consonants. */
+  /** `alike` of them are of the same quality, like it before a pause or between consonants, or more alike still. */
   notHeard: (tokens: number, speakers: number, alike: number) =>
-    `no such vowel heard; put together from ${many(tokens, "vowel")} (${count(alike)} of the same quality, and like it before a pause or between consonants), ${figures.speakers(speakers)}`,
+    `no such vowel heard; put together from ${many(tokens, "vowel")} (${count(alike)} of the same quality in surroundings alike), ${figures.speakers(speakers)}`,
   /** `devoicedShare` of the short vowels, null where hardly any is. */
   behindRatio: (tokens: number, speakers: number, devoicedShare: number | null) =>
     `${many(tokens, "sound")}, ${figures.speakers(speakers)}${devoicedShare === null ? "" : `; ${Math.round(100 * devoicedShare)}${space}% of the short ones whispered and counted too`}`,
