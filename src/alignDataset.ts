@@ -7,7 +7,13 @@ import type { MatchScore } from "./alignment/matchScore.ts";
 import type { DatasetCard, LabelSetCard, Problem } from "./datasets/types.ts";
 import type { HeardDataset, HeardShard } from "./hearDataset.ts";
 import { type Listened, learnModel } from "./learnModel.ts";
-import { alignmentNote, littleToLearnFrom, recordingTooShortFor, textDiffers } from "./messages/hearing.ts";
+import {
+  alignmentNote,
+  littleToLearnFrom,
+  matchNotJudged,
+  recordingTooShortFor,
+  textDiffers,
+} from "./messages/hearing.ts";
 import { codeOf } from "./shards/codeOf.ts";
 import type { Fitting, OrderOf } from "./shards/orders.ts";
 import { type AlignPart, requirePart } from "./shards/parts.ts";
@@ -83,6 +89,7 @@ export async function alignDataset(
       else matches.push({ shard, place, score: alignment.match });
     }
   }
+  if (matches.length > 0 && matches.length < leastToJudge) problems.push(notJudged(card, matches.length));
   const fitting = withoutMismatches(matches, problems);
   const calibration = calibrate(fitting, keys, work);
   const used = fitting.filter(({ shard, place }) => !shard.byHand.has(place));
@@ -153,6 +160,11 @@ function withoutMismatches(matches: readonly Match[], problems: Problem[]): read
     problems.push(recordingProblem(shard.utterances[place]!, wording, true));
     return false;
   });
+}
+
+function notJudged({ id }: DatasetCard, recordings: number): Problem {
+  const wording = matchNotJudged(recordings, leastToJudge);
+  return { dataset: id, utterance: null, file: "", line: null, ...wording, excluded: false };
 }
 
 /** Less speech than this teaches the sounds less well: boundaries within 20 ms fall from 93 to below 92 % on reference speech. */

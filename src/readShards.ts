@@ -90,6 +90,7 @@ export async function readShard(
     orders.cache.set(key, part);
   }
   const { digest, results } = part;
+  const leftOut = leftOutIn(dataset);
   const byHand = new Map<number, ReferencePhone[]>();
   for (const [place, result] of results.entries()) {
     const labels = labelsByHand(result);
@@ -100,7 +101,7 @@ export async function readShard(
     key,
     digest,
     labelled: results.map(isLabelled),
-    unlabelled: results.map(needsAlignment),
+    unlabelled: results.map((result) => needsAlignment(result) && !leftOut.has(result.utterance.id)),
     byHand,
     accentsPredicted: results.some(
       ({ read: { reading } }) => reading?.from === "predicted" && reading.accentOfMora !== null,
@@ -135,12 +136,24 @@ function isLabelled({ labelled }: ReadResult): boolean {
   return labelled.some(({ intervals }) => intervals.length > 0);
 }
 
-/** Only what has a recording and a reading but no labels of its own that can be used. */
+/** Only what has a recording and a reading but no labels of its own: what its labels do not fit is not aligned unasked. */
 function needsAlignment(result: ReadResult): boolean {
   const { utterance, read } = result;
   return (
     utterance.audio !== null && read.reading !== null && !isLabelled(result) && utterance.labels.length === 0
   );
+}
+
+const leftOutOf = new WeakMap<OpenDataset, ReadonlySet<string>>();
+
+/** Utterances that opening the dataset left out, such as one whose labels reach beyond its recording. */
+function leftOutIn(dataset: OpenDataset): ReadonlySet<string> {
+  const known = leftOutOf.get(dataset);
+  if (known !== undefined) return known;
+  const excluded = dataset.problems.filter((one) => one.excluded);
+  const named = new Set(excluded.flatMap(({ utterance }) => (utterance === null ? [] : [utterance])));
+  leftOutOf.set(dataset, named);
+  return named;
 }
 
 /** Labels with times that people placed, of an utterance that could be aligned too. */

@@ -31,6 +31,17 @@ export function textDiffers(
   };
 }
 
+/** The recording and its labels seem to be of two utterances. `match`: share of comparisons, 0 to 1. */
+export function labelsDiffer(labelSet: string, match: number, limit: number): Wording {
+  const percent = (share: number) => `${Math.floor(share * 1000) / 10} %`;
+  return {
+    rule: "recording-not-of-labels",
+    message: `The recording does not sound like its labels (${labelSet}): where these have a, e or o it is louder than where they have a pause or a voiceless consonant in only ${percent(match)} of comparisons, even with all labels moved by up to 30 ms, and ${percent(limit)} is the limit.`,
+    wayOut:
+      "Listen to it with its text. Check whether recordings or label files were exchanged, or leave the line out.",
+  };
+}
+
 /** A dataset with so little speech that its boundaries are less sure. */
 export function littleToLearnFrom(foundSec: number, wantedSec: number, seeded: boolean): Wording {
   return {
@@ -44,6 +55,17 @@ export function littleToLearnFrom(foundSec: number, wantedSec: number, seeded: b
     ),
     wayOut:
       "Add recordings of the same kind. Until then look at each boundary's confidence, and cite no duration from so little.",
+  };
+}
+
+/** Too few recordings to tell one that does not fit its text from the others. */
+export function matchNotJudged(recordings: number, needed: number): Wording {
+  const found = recordings === 1 ? "is only 1" : `are only ${recordings}`;
+  return {
+    rule: "match-not-judged",
+    message: `Whether each recording is of its text could not be checked: they are compared with each other, which takes at least ${needed} recordings, and there ${found}.`,
+    wayOut:
+      "Listen to each recording with its text, since exchanged files would go unnoticed, or add recordings of the same kind.",
   };
 }
 

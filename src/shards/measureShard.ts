@@ -1,13 +1,16 @@
 import type { Interval } from "../alignment/interval.ts";
 import type { Problem } from "../datasets/types.ts";
 import { type AcousticRow, missingRow } from "../measures/acousticColumns.ts";
+import { leastLabelMatch } from "../measures/acoustics/labelMatch.ts";
 import type { SpeakerReference } from "../measures/acoustics/learnSpeaker.ts";
 import { measureUtterance } from "../measures/acoustics/measureUtterance.ts";
 import { noisyBelowDb, tooNoisyBelowDb } from "../measures/acoustics/recordingQuality.ts";
 import { takeSpeakerSample } from "../measures/acoustics/speakerSample.ts";
 import type { VoicingFrames } from "../measures/acoustics/voicingFrames.ts";
+import { labelsDiffer } from "../messages/hearing.ts";
 import { wordingsFor } from "../messages/measures.ts";
 import { type Recording, recordingReader } from "../storage/openRecording.ts";
+import { type FittingSets, fittingSets } from "./fittingSets.ts";
 import type { OrderOf } from "./orders.ts";
 import {
   type HearPart,
@@ -30,7 +33,7 @@ const toldAtOpening: ReadonlySet<string> = new Set(["audio-extension"]);
 
 /**
  * Measures every vowel and consonant of a shard and makes the rows of all tables. A recording that cannot be read or
- * judged keeps its times, with the reason; what is wrong with it is listed.
+ * judged keeps its times, with the reason; what is wrong with it is listed. Labels of another recording are left out.
  */
 export async function measureShard(
   order: OrderOf<"measure">,
@@ -47,10 +50,16 @@ export async function measureShard(
   const problems: Problem[] = [];
   const bySpeaker = new Map(speakers);
   let alignedPhones = 0;
+  let leftOutPhones = 0;
   for (const [place, result] of results.entries()) {
     await pause();
     const { utterance } = result;
-    const timed = timedSets(result, aligned, place);
+    const voicing = sounds[place]?.voicing ?? null;
+    const { fitting: timed, others } = fittingTo(voicing, timedSets(result, aligned, place));
+    for (const { id, match } of others) {
+      problems.push(recordingProblem(utterance, labelsDiffer(id, match, leastLabelMatch), true));
+      leftOutPhones += result.labelled.find(({ labelSet }) => labelSet.id === id)!.phones;
+    }
     const speaker = bySpeaker.get(utterance.speaker);
     const recording = recordings[place] ?? null;
     const refusal = heard[place]?.refusal ?? null;
@@ -60,18 +69,12 @@ export async function measureShard(
         problems.push(recordingProblem(utterance, wording, false));
       if (refusal !== null) note(refusal);
       else if (speaker !== undefined)
-        measures = measure(
-          decoded?.[place] ?? (await decode(recording)),
-          timed,
-          speaker,
-          sounds[place]!.voicing!,
-          note,
-        );
+        measures = measure(decoded?.[place] ?? (await decode(recording)), timed, speaker, voicing!, note);
     }
     rows.add(result, timed, measures);
     alignedPhones += timed.find(({ labelSet }) => labelSet.id === alignedSetId)?.intervals.length ?? 0;
   }
-  return rows.finish(problems, alignedPhones);
+  return rows.finish(problems, alignedPhones - leftOutPhones);
 }
 
 function measure(
@@ -90,6 +93,10 @@ function measure(
     return measured.rows;
   });
   return { rows, recording: { durationSec, sampleRateHz, channelRule } };
+}
+
+function fittingTo(voicing: VoicingFrames | null, sets: readonly TimedSet[]): FittingSets {
+  return voicing === null ? { fitting: sets, others: [] } : fittingSets(sets, voicing);
 }
 
 function unmeasured(sets: readonly TimedSet[]): MeasuredSets {

@@ -42,7 +42,10 @@ export type LearnPart = readonly [string, SpeakerReference][];
 
 export interface MeasurePart extends TableRows {
   readonly problems: readonly Problem[];
-  /** Phones in the label files, when there are no recordings, and those that the aligner placed. */
+  /**
+   * Phones in the label files, when there are no recordings, and those that the aligner placed, less those of labels
+   * that were read but do not fit their recording.
+   */
   readonly phones: number;
 }
 

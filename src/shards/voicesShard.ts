@@ -1,6 +1,7 @@
 import { learnSpeaker } from "../measures/acoustics/learnSpeaker.ts";
 import { type SpeakerSample, takeSpeakerSample } from "../measures/acoustics/speakerSample.ts";
 import type { ContentCache } from "../storage/contentCache.ts";
+import { fittingSets } from "./fittingSets.ts";
 import type { OrderOf } from "./orders.ts";
 import {
   type AlignPart,
@@ -22,15 +23,16 @@ export function alignedOf(
   return { alignments: requirePart<AlignPart>(cache, align), fitting };
 }
 
-/** What some of a shard's recordings tell of their speakers' voices. */
+/** What some of a shard's recordings tell of their speakers' voices; those that their labels do not fit tell nothing. */
 export function voicesShard(order: OrderOf<"voices">, cache: ContentCache): VoicesPart {
   const sounds = requirePart<SoundPart>(cache, soundKey(order.hear));
   const results = readResults(cache, order.read);
   const aligned = alignedOf(order, cache);
   const samples = new Map<number, SpeakerSample>();
   for (const place of order.at) {
-    const [first] = timedSets(results[place]!, aligned, place);
-    if (first !== undefined) samples.set(place, takeSpeakerSample(sounds[place]!.voicing!, first.intervals));
+    const voicing = sounds[place]!.voicing!;
+    const [first] = fittingSets(timedSets(results[place]!, aligned, place), voicing).fitting;
+    if (first !== undefined) samples.set(place, takeSpeakerSample(voicing, first.intervals));
   }
   return samples;
 }
@@ -44,6 +46,6 @@ export function learnSpeakers({ samples }: OrderOf<"learn">, cache: ContentCache
   };
   return samples.map(([speaker, sources]) => [
     speaker,
-    learnSpeaker(sources.flatMap(({ voices, at }) => at.map((place) => partAt(voices).get(place)!))),
+    learnSpeaker(sources.flatMap(({ voices, at }) => at.flatMap((place) => partAt(voices).get(place) ?? []))),
   ]);
 }
