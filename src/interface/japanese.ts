@@ -1610,6 +1610,7 @@ export const japanese: Translation<typeof english> = {
     lead: "対立が実際に現れる語を集めました。たいてい無声化する母音、1拍だけが違うペア。それぞれに、このコーパスから分かることを添えています。使いたいものに印を付けてください。選んだ語はページのアドレスに残るので、そのまま人に送れます。",
     filter: "練習したいもの",
     target: "練習の対象",
+    heading: (about) => `${about}。`,
     targets: {
       "devoiced-i": { name: "無声化する /i/", about: "/i/ がたいてい無声化している語" },
       "devoiced-u": { name: "無声化する /u/", about: "/u/ がたいてい無声化している語" },

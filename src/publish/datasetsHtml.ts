@@ -1,9 +1,10 @@
 import type { DatasetCard, LabelSetCard, Problem } from "../datasets/types.ts";
 import { interfaceText, pageAddress } from "../interface/interfaceText.ts";
 import { cardWords } from "./cardWords.ts";
-import { type Html, html } from "./html.ts";
+import { type Html, type HtmlValue, html } from "./html.ts";
 import { problemsHtml } from "./problemsHtml.ts";
 import type { Run } from "./readResults.ts";
+import { inEnglish, stackedTable } from "./stackedTable.ts";
 
 const number = new Intl.NumberFormat("en");
 
@@ -12,11 +13,6 @@ const words = () => interfaceText().datasets;
 /** Only web addresses become links; anything else a card holds is shown as text. */
 function link(url: string | null, text: string): Html {
   return url !== null && /^https?:\/\//.test(url) ? html`<a href="${url}">${text}</a>` : html`${text}`;
-}
-
-/** What a card says in its own words, which are not translated. */
-function inEnglish(text: string | null): Html | null {
-  return text === null || text === "" ? null : html`<span lang="en">${text}</span>`;
 }
 
 function fact(name: string, value: Html | string | null): Html | null {
@@ -31,12 +27,16 @@ function timing(set: LabelSetCard): string {
   return parts.join(between);
 }
 
-function labelSetRow(set: LabelSetCard): Html {
+function labelSetRow(set: LabelSetCard): HtmlValue[] {
   const { basis, none, noLength, lengthFrom, unknown } = words();
   const marks = set.devoicingBasis === null ? none : basis[set.devoicingBasis];
   const length = set.lengthFrom === null ? noLength : lengthFrom[set.lengthFrom];
   const accent = set.accentBasis === null ? unknown : basis[set.accentBasis];
-  return html`<tr><th scope="row"><code>${set.id}</code></th><td>${number.format(set.utterances)}</td><td>${timing(set)}</td><td>${marks}</td><td>${length}</td><td>${accent}</td><td lang="en">${set.note}</td></tr>`;
+  return [
+    html`<code>${set.id}</code>`,
+    ...[number.format(set.utterances), timing(set), marks, length, accent],
+    inEnglish(set.note),
+  ];
 }
 
 function audio(card: DatasetCard): string {
@@ -73,7 +73,7 @@ export function cardHtml(card: DatasetCard, linked = true): Html {
     ),
     fact(facts.readAs, inEnglish(`${card.layout}: ${card.recognisedBy}`)),
   ];
-  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>${version(card.version)}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${cardWords(card.notice)}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${known}</dl><h3 id="${heading}-labels">${labels}</h3><div class="scroll" role="region" aria-labelledby="${heading}-labels" tabindex="0"><table><thead><tr>${columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${card.labelSets.map(labelSetRow)}</tbody></table></div></section>`;
+  return html`<section class="card" aria-labelledby="${heading}"><h2 id="${heading}">${card.name}${card.version === null ? null : html` <small>${version(card.version)}</small>`}</h2>${card.notice === null ? null : html`<p class="notice">${cardWords(card.notice)}</p>`}${linked && html`<p><a href="${pageAddress(`/dataset-${card.id}`)}">${interfaceText().dataset.own}</a></p>`}<dl class="facts">${known}</dl><h3 id="${heading}-labels">${labels}</h3>${stackedTable(`${heading}-labels`, columns, card.labelSets.map(labelSetRow))}</section>`;
 }
 
 /** The cards of a run and what was left out of it, every text of the dataset shown as text. */

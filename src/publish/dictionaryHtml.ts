@@ -1,7 +1,8 @@
 import { interfaceText } from "../interface/interfaceText.ts";
 import type { Columns } from "../measures/column.ts";
 import { cellColumns, intervalColumns, tokenTableColumns, utteranceColumns } from "../measures/columns.ts";
-import { type Html, html } from "./html.ts";
+import { type Html, type HtmlValue, html } from "./html.ts";
+import { inEnglish, stackedTable } from "./stackedTable.ts";
 
 const tables = [
   {
@@ -26,8 +27,14 @@ const tables = [
   },
 ];
 
-function row([name, column]: [string, Columns[string]]): Html {
-  return html`<tr><th scope="row"><code>${name}</code></th><td lang="en">${column.description}</td><td>${column.unit ?? "–"}</td><td lang="en">${column.source}</td><td${column.missing != null && html` lang="en"`}>${column.missing ?? interfaceText().dictionary.never}</td></tr>`;
+function row([name, column]: [string, Columns[string]]): HtmlValue[] {
+  return [
+    html`<code>${name}</code>`,
+    inEnglish(column.description),
+    column.unit ?? "–",
+    inEnglish(column.source),
+    column.missing == null ? interfaceText().dictionary.never : inEnglish(column.missing),
+  ];
 }
 
 /** The data dictionary, straight from the tables of columns that also write the files. */
@@ -35,6 +42,6 @@ export function dictionaryHtml(): Html {
   const words = interfaceText().dictionary;
   return html`${tables.map(
     ({ id, file, columns }) =>
-      html`<section aria-labelledby="${id}"><h2 id="${id}"><code>${file}</code></h2><p>${words.about[id]}</p><div class="scroll" role="region" aria-labelledby="${id}" tabindex="0"><table><thead><tr>${words.columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${Object.entries(columns).map(row)}</tbody></table></div></section>`,
+      html`<section aria-labelledby="${id}"><h2 id="${id}"><code>${file}</code></h2><p>${words.about[id]}</p>${stackedTable(id, words.columns, Object.entries(columns).map(row))}</section>`,
   )}`;
 }

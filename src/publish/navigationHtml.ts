@@ -30,8 +30,8 @@ export function navigationHtml(pages: readonly NavigationPage[], current: string
       ({ group, own }) =>
         html`<div class="group">${heading(group)}<ul aria-label="${words.groups[group]}">${own.map(link)}</ul></div>`,
     );
-  const name = pages.find(({ file }) => file === current)?.name ?? "";
+  const name = pages.find(({ file }) => file === current)?.name;
   const heading = (group: NavigationGroup) =>
     html`<span class="group-name" aria-hidden="true">${words.groups[group]}</span>`;
-  return html`<nav class="wide" aria-label="${words.label}">${lists(heading)}</nav><nav class="narrow" aria-label="${words.label}"><details><summary>${words.all}: <strong>${name}</strong></summary>${lists(heading)}</details></nav>`;
+  return html`<nav class="wide" aria-label="${words.label}">${lists(heading)}</nav><nav class="narrow" aria-label="${words.label}"><details><summary>${words.all}${name !== undefined && html`: <strong>${name}</strong>`}</summary>${lists(heading)}</details></nav>`;
 }

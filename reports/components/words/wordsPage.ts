@@ -32,7 +32,7 @@ export function wordsPage(corpus: WordsCorpus | null): HTMLElement {
       list.show(shown);
       const target = chosenTarget(choices);
       const listed = corpus.candidates.filter((one) => one.target === target).length;
-      about.textContent = `${text.targets[target].about}.`;
+      about.textContent = text.heading(text.targets[target].about);
       status.textContent =
         listed === 0
           ? text.notFound

@@ -14,6 +14,8 @@ export const words = {
 
   filter: "What to practise",
   target: "To practise",
+  /** Above the list, what a target is about. */
+  heading: (about: string) => `${about}.`,
   targets: {
     "devoiced-i": {
       name: "whispered /i/",

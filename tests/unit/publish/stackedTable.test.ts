@@ -1,0 +1,12 @@
+import { expect, test } from "vitest";
+import { inEnglish, stackedTable } from "../../../src/publish/stackedTable.ts";
+
+test("stackedTable names the column beside each cell, for screens too narrow for columns", () => {
+  const { markup } = stackedTable("h", ["Column", "Meaning <1>"], [["a", inEnglish("b & c")]]);
+  expect(markup).toContain('aria-labelledby="h"');
+  expect(markup).toContain('<th scope="row" role="rowheader">a</th>');
+  expect(markup).toContain(
+    '<td role="cell" data-column="Meaning &lt;1&gt;"><span lang="en">b &amp; c</span></td>',
+  );
+  expect(markup.match(/role="columnheader"/g)).toHaveLength(2);
+});
