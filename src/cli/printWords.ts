@@ -2,7 +2,13 @@ import { stringify } from "csv-stringify/sync";
 import type { Attested } from "../findings/words/attested.ts";
 import type { DrillWords } from "../findings/words/drillWords.ts";
 import type { LookedUp } from "../findings/words/lookUp.ts";
-import { accentText, neighbourName, wordRowColumns, wordRows } from "../findings/words/wordRows.ts";
+import {
+  accentText,
+  neighbourName,
+  type WordsOrigin,
+  wordRowColumns,
+  wordRows,
+} from "../findings/words/wordRows.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 
 export function printSets(words: DrillWords): string {
@@ -26,8 +32,8 @@ export function printSets(words: DrillWords): string {
 }
 
 /** CSV or TSV; text that a spreadsheet would run as a formula is made safe. */
-export function wordTable(words: DrillWords, format: "csv" | "tsv"): string {
-  const rows = wordRows(words);
+export function wordTable(words: DrillWords, format: "csv" | "tsv", origin: WordsOrigin): string {
+  const rows = wordRows(words, origin);
   if (format === "csv") return toCsv(wordRowColumns, rows);
   return stringify(rows as object[], {
     header: true,

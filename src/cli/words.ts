@@ -142,7 +142,8 @@ function chooseWords({ material, notices, notes }: LoadedWords, flags: WordFlags
 function printed(words: DrillWords, { citations, notices, notes }: LoadedWords, flags: WordFlags): string {
   if (flags.format === "json") return `${JSON.stringify({ ...words, citations, notices, notes }, null, 2)}\n`;
   if (flags.format === "html") return handout(words, { paper: flags.paper, citations, notices, software });
-  return flags.format === "text" ? printSets(words) : wordTable(words, flags.format);
+  if (flags.format === "text") return printSets(words);
+  return wordTable(words, flags.format, { dataset: words.devoicing.dataset, citations, notices });
 }
 
 function lookedUp({ material, notices, notes }: LoadedWords, text: string, flags: WordFlags): string {

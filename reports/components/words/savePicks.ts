@@ -30,7 +30,9 @@ export function picksFile(
     const content = JSON.stringify({ software, notices, citations, ...shown }, null, 2);
     return new Blob([content, "\n"], { type: "application/json" });
   }
-  const rows = wordRows(shown).map((row) => wordRowColumns.map((name) => row[name]));
+  const { citations, notices, devoicing } = corpus;
+  const origin = { dataset: devoicing.dataset, citations, notices };
+  const rows = wordRows(shown, origin).map((row) => wordRowColumns.map((name) => row[name]));
   const table = format === "CSV" ? csv(wordRowColumns, rows) : tsv(wordRowColumns, rows);
   const type = format === "CSV" ? "text/csv" : "text/tab-separated-values";
   return new Blob(["\ufeff", table], { type: `${type};charset=utf-8` });

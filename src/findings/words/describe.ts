@@ -31,7 +31,7 @@ export interface DrillWord {
   readonly partOfSpeech: string | null;
   readonly accents: readonly number[] | null;
   readonly sources: readonly string[];
-  /** Other words of the same sound, commonest first. */
+  /** Other words of the same sound that can be said alone, commonest first; no names, no stems. */
   readonly homophones: readonly string[];
   readonly tokens: number;
   readonly speakers: number;
@@ -73,7 +73,9 @@ export function describeWord(
   evidence: Evidence,
 ): DrillWord {
   const heard = timesHeard(evidence.heard, word);
-  const others = (lexicon.bySound.get(word.sound) ?? []).filter(({ surface }) => surface !== word.surface);
+  const others = (lexicon.bySound.get(word.sound) ?? []).filter(
+    ({ surface, unfit }) => surface !== word.surface && !unfit,
+  );
   return {
     surface: word.surface,
     ...transcribe(word.sound, whispered(word, evidence)),

@@ -114,18 +114,26 @@ function giveAccents(bySound: ReadonlyMap<Sound, LexiconWord[]>, entries: readon
     }
 }
 
-/** The user's own before others, fit before unfit, then by cost; words without a cost last; then by code point, so that the order never varies. */
+/** The user's own before others, fit before unfit, then by cost; words without a cost last; nouns wholly in one script before the same cost with kana for a kanji (痛罵 before 痛ば); then by code point, so that the order never varies. */
 export function commonestFirst(one: LexiconWord, other: LexiconWord): number {
   if (isListed(one) !== isListed(other)) return isListed(one) ? -1 : 1;
   if (one.unfit !== other.unfit) return one.unfit ? 1 : -1;
   const difference = (one.cost ?? Number.MAX_VALUE) - (other.cost ?? Number.MAX_VALUE);
+  const mixed = Number(isMixedNoun(one)) - Number(isMixedNoun(other));
   return difference !== 0
     ? difference
-    : one.surface < other.surface
-      ? -1
-      : one.surface > other.surface
-        ? 1
-        : 0;
+    : mixed !== 0
+      ? mixed
+      : one.surface < other.surface
+        ? -1
+        : one.surface > other.surface
+          ? 1
+          : 0;
+}
+
+function isMixedNoun({ surface, partOfSpeech }: LexiconWord): boolean {
+  const noun = partOfSpeech?.startsWith("名詞") ?? false;
+  return noun && /\p{Script=Han}/u.test(surface) && /\p{Script=Hiragana}/u.test(surface);
 }
 
 /** Whether the user named the word. */

@@ -13,16 +13,28 @@ export interface ShownSets {
   }[];
 }
 
+/** Where the words come from; each row says it, so that it stays true when it is copied elsewhere. */
+export interface WordsOrigin {
+  /** Dataset whose evidence counts; null where none does. */
+  readonly dataset: string | null;
+  /** How the datasets want to be cited, with licence. */
+  readonly citations: readonly string[];
+  /** Sentences that must stand with the results, such as that the voices are synthetic. */
+  readonly notices: readonly string[];
+}
+
 /** Columns of the table that spreadsheets get. */
 export const wordRowColumns = [
   ...["target", "number", "use", "score", "words", "kana", "romaji", "ipa", "gloss", "level", "accents"],
   ...["environment", "before", "after", "speakersHeard", "tokensHeard", "evidence", "neighbour", "clips"],
+  ...["dataset", "sources", "notices"],
 ] as const;
 
 export type WordRow = Readonly<Record<(typeof wordRowColumns)[number], string | number>>;
 
 /** One row a word, pair or triplet of the sets; the words of a pair stand in one field, parted by a slash. */
-export function wordRows({ sets }: ShownSets): WordRow[] {
+export function wordRows({ sets }: ShownSets, { dataset, citations, notices }: WordsOrigin): WordRow[] {
+  const origin = { dataset: dataset ?? "", sources: citations.join(" "), notices: notices.join(" ") };
   return sets.flatMap(({ target, items }) =>
     items.map((item, at) => {
       const each = (text: (word: DrillWord) => string) => item.words.map(text).join(" / ");
@@ -46,6 +58,7 @@ export function wordRows({ sets }: ShownSets): WordRow[] {
         evidence: item.evidence,
         neighbour: item.neighbour === null ? "" : neighbourName(item.neighbour),
         clips: item.words.flatMap(({ clips }) => clips.map(clipName)).join(" "),
+        ...origin,
       };
     }),
   );

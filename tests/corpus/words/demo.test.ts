@@ -112,6 +112,8 @@ describe("words RESULTS", () => {
       accents: "0",
       kana: "シタキ",
     });
+    expect(rows[0]!.sources).toMatch(/CC BY/u);
+    expect(rows[0]!.notices).toContain("invented");
     for (const row of rows) for (const value of Object.values(row)) expect(value).not.toMatch(/^[=+@-]/u);
     expect(err).toContain("invented");
     expect(err).toContain(listReadingNotKana(list, 2, "warui", "warui").message);

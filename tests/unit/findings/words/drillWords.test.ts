@@ -1,49 +1,9 @@
 import { describe, expect, test } from "vitest";
-import type { WordMaterial } from "../../../../src/findings/words/assembleWords.ts";
-import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
-import type { HeardWord } from "../../../../src/findings/words/corpusWords.ts";
-import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
-import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { drillWords } from "../../../../src/findings/words/drillWords.ts";
-import { findPairs } from "../../../../src/findings/words/findPairs.ts";
 import { handout } from "../../../../src/findings/words/handout.ts";
-import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
-import { type LexiconWord, mergeLexicon } from "../../../../src/findings/words/lexicon.ts";
-import { soundOf } from "../../../../src/findings/words/sound.ts";
 import { wordRows } from "../../../../src/findings/words/wordRows.ts";
 import { lexiconWord } from "./lexiconWord.ts";
-import { simulateSpeakers, tokenTable } from "./simulateTokens.ts";
-
-const ratio = (phone: string, estimate: number) => ({
-  ...{ phone, estimate, low: estimate * 0.9, high: estimate * 1.1, tokens: 300, speakers: 6 },
-  ...{ bound: null, basis: "annotated", devoicedShare: null },
-});
-
-const heard = (surface: string, reading: string, speaker: string): HeardWord => ({
-  ...{ surface, sound: soundOf(reading)!, dataset: "sim", utterance: `${speaker}-1`, speaker },
-  ...{ startMs: 100, endMs: 400, devoiced: new Map([[0, true]]) },
-});
-
-function material(words: LexiconWord[], said: HeardWord[] = [], basis = "measured"): WordMaterial {
-  const rows = simulateSpeakers(2, 8, 250, 0.3).map((row) => ({ ...row, basis }));
-  const table = tokenTable(rows);
-  const corpus = labelledCorpora(table)[0]!;
-  const lexicon = mergeLexicon([words]);
-  return {
-    lexicon,
-    pairs: findPairs(lexicon.bySound),
-    evidence: {
-      devoicing: devoicingTable(devoicingEvidence(table, corpus)),
-      lengths: {
-        vowels: { all: ratio("all", 2.4), i: ratio("i", 2.9) },
-        consonants: { all: ratio("all", 2.2) },
-      },
-      heard: indexHeard(said),
-    },
-    datasets: ["sim"],
-    unread: [],
-  };
-}
+import { heard, material } from "./material.ts";
 
 const pairsOfLength = [
   "ビル ビール",
@@ -176,7 +136,18 @@ describe("drillWords", () => {
 
 test("wordRows gives one row an item, words parted by a slash", () => {
   const words = drillWords(material(lengthWords), { targets: ["vowel-length"], size: 2, heldOutShare: 0.5 });
-  const rows = wordRows(words);
+  const origin = {
+    dataset: "sim",
+    citations: ["Sim, a corpus (CC BY 4.0).", "Other (MIT)."],
+    notices: ["The voice is synthetic."],
+  };
+  const rows = wordRows(words, origin);
+  for (const row of rows)
+    expect(row).toMatchObject({
+      dataset: "sim",
+      sources: "Sim, a corpus (CC BY 4.0). Other (MIT).",
+      notices: "The voice is synthetic.",
+    });
   expect(rows.map(({ target, number }) => [target, number])).toEqual([
     ["vowel-length", 1],
     ["vowel-length", 2],

@@ -106,3 +106,12 @@ test("dictionaryWords lengthens エイ inside a morpheme, marks names and inflec
   expect(words[1]?.sound).toBe(soundOf("ケイト"));
   expect(unread.map(({ surface }) => surface)).toEqual(["、", "ＦＡＱ"]);
 });
+
+test("mergeLexicon puts 痛罵 before 痛ば of the same cost, but a commoner mixed spelling before a rarer one", () => {
+  const noun = (surface: string, cost: number) =>
+    word(surface, "ツーバ", { cost, partOfSpeech: "名詞 サ変接続" });
+  const order = (...words: LexiconWord[]) =>
+    [...mergeLexicon([words]).bySound.values()].flat().map(({ surface }) => surface);
+  expect(order(noun("痛ば", 4467), noun("痛罵", 4467))).toEqual(["痛罵", "痛ば"]);
+  expect(order(noun("痛ば", 4000), noun("痛罵", 4467))).toEqual(["痛ば", "痛罵"]);
+});

@@ -73,7 +73,8 @@ test("unpackListing(packWords()) is the listing, through JSON", () => {
 test("wordRows() takes what a reader picked like a set of the terminal", () => {
   const picked = open.filter(({ target }) => target === "gemination").slice(0, 2);
   const items = picked.map((one) => ({ ...itemOf(one, words.devoicing), heldOut: false }));
-  const rows = wordRows({ sets: [{ target: "gemination", title: "pairs", items }] });
+  const origin = { dataset: "sim", citations: ["Sim (MIT)"], notices: [] };
+  const rows = wordRows({ sets: [{ target: "gemination", title: "pairs", items }] }, origin);
   expect(rows.map(({ evidence }) => evidence)).toEqual(
     picked.map((one) => reasonsOf(one, words.devoicing).join("; ")),
   );
