@@ -299,7 +299,7 @@ export const japanese: Translation<typeof english> = {
     by: "比べるもの",
     standing: "母音の位置",
     classes: {
-      voiceless: "すべての無声子音 (ッを除く)",
+      voiceless: "無声子音 (ッを除く)",
       voiced: "すべての有声音",
       stop: "すべての破裂音",
       affricate: "すべての破擦音",
@@ -1371,7 +1371,7 @@ export const japanese: Translation<typeof english> = {
     },
     before: "前の音",
     after: "後の音",
-    voicelessConsonant: "すべての無声子音 (ッを除く)",
+    voicelessConsonant: "無声子音 (ッを除く)",
     voicedSound: "すべての有声音",
     length: "長さ",
     lengths: { short: "短母音", long: "長母音", single: "単独の子音", geminate: "促音" },

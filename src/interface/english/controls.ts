@@ -13,7 +13,7 @@ export const controls = {
   by: "Compare by",
   standing: "Vowels standing",
   classes: {
-    voiceless: "any voiceless consonant but ッ",
+    voiceless: "any voiceless but ッ",
     voiced: "any voiced sound",
     stop: "any stop",
     affricate: "any affricate",

@@ -81,7 +81,7 @@ export const listen = {
   },
   before: "Sound before",
   after: "Sound after",
-  voicelessConsonant: "any voiceless consonant but ッ",
+  voicelessConsonant: "any voiceless but ッ",
   voicedSound: "any voiced sound",
   length: "Length",
   lengths: {
