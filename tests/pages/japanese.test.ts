@@ -19,7 +19,7 @@ const places = [
   '.method-note [lang="en"]',
   '.citation[lang="en"]',
   'small[lang="en"]',
-  'td[lang="en"]', // columns of the dictionary, remarks of the program, notes of cards
+  'td[lang="en"], td > [lang="en"]:only-child', // columns of the dictionary, remarks of the program, notes of cards
   '.facts [lang="en"]', // licences and credits
   '.credits [lang="en"]',
   '.notice [lang="en"], section.card > p > [lang="en"]', // what a card that we do not know says of its data
