@@ -7,7 +7,17 @@ import { hashFile } from "./storage/fileStamps.ts";
 /** Code that conclusions hang on, as places in `src`. */
 const code = [
   ...["basis.ts", "chooseDrillWords.ts", "judgeResults.ts"],
-  ...["estimates", "findings", "interface", "measures", "messages", "phonology", "signals", "statistics", "storage"],
+  ...[
+    "estimates",
+    "findings",
+    "interface",
+    "measures",
+    "messages",
+    "phonology",
+    "signals",
+    "statistics",
+    "storage",
+  ],
 ];
 
 const referenceFolder = fileURLToPath(new URL("../data/reference/", import.meta.url));
