@@ -78,8 +78,13 @@ export function queueRunner(options: QueueRunnerOptions): OrderRunner {
       const entry = waiting.get(id);
       if (entry === undefined) continue;
       if (job === undefined) await handIn(id, entry.order);
-      else if (await job.isCompleted()) settle(id, { done: String(job.returnvalue) });
-      else if (await job.isFailed()) settle(id, { failed: job.failedReason });
+      else {
+        const done = await job.isCompleted();
+        if (!done && !(await job.isFailed())) continue;
+        const ended = await queue.getJob(id); // what was read before the end does not hold it
+        if (ended === undefined) continue;
+        settle(id, done ? { done: String(ended.returnvalue) } : { failed: ended.failedReason });
+      }
     }
   }
 
