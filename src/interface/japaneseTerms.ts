@@ -56,3 +56,18 @@ export function termsInJapanese(list: string): string {
     .map((one) => `「${termInJapanese(one)}」`)
     .join("、");
 }
+
+export const basesInJapanese: Readonly<Record<string, string>> = {
+  annotated: "注釈",
+  measured: "測定",
+  aligned: "自動整列",
+  predicted: "予測",
+};
+
+/** What observations belong together by. */
+export const unitsInJapanese: Readonly<Record<string, string>> = {
+  speaker: "話者",
+  word: "語",
+  "sound frame": "音の並び",
+  item: "項目",
+};

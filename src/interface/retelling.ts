@@ -44,6 +44,11 @@ export function retellingOf(pattern: RegExp, tell: (...values: string[]) => stri
   return { pattern: new RegExp(`^${pattern.source}$`, "su"), tell };
 }
 
+/** A retelling of a sentence that is always the same. */
+export function retellingExactly(english: string, told: string): Retelling {
+  return retellingOf(new RegExp(escaped(english)), () => told);
+}
+
 /** The sentence as the first retelling that knows it tells it; null where none does. */
 export function retoldBy(retellings: readonly Retelling[], sentence: string): string | null {
   for (const { pattern, tell } of retellings) {

@@ -39,23 +39,31 @@ export async function decodeFlac(
   idle = null;
   if (used !== null) {
     try {
-      const channels = await decodeInSlices(framesOf(used), padded, header, name);
-      idle = used;
-      return channels;
+      return await decodeWith(used, padded, header, name);
     } catch (error) {
-      used.free();
       // What stood behind the sound of the file before may be to blame.
       if (!(error instanceof AudioRefused)) throw error;
     }
   }
-  const fresh = new FLACDecoder();
-  await fresh.ready;
+  return decodeWith(new FLACDecoder(), padded, header, name);
+}
+
+/** Keeps the decoder for the next file when all went well, and only one of several that were at work at once. */
+async function decodeWith(
+  decoder: FLACDecoder,
+  padded: Uint8Array,
+  header: AudioHeader,
+  name: string,
+): Promise<Float32Array[]> {
+  await decoder.ready;
+  let whole = false;
   try {
-    const channels = await decodeInSlices(framesOf(fresh), padded, header, name);
-    idle = fresh;
+    const channels = await decodeInSlices(framesOf(decoder), padded, header, name);
+    whole = true;
     return channels;
   } finally {
-    if (idle !== fresh) fresh.free();
+    if (whole && idle === null) idle = decoder;
+    else decoder.free();
   }
 }
 

@@ -1,5 +1,6 @@
 import type { DataColumn } from "../../statistics/models/term.ts";
 import type { SeparatedLevel } from "./explanation.ts";
+import { levelCounts } from "./levelCounts.ts";
 
 /** What is left to model, and what is not. */
 export interface SetAside {
@@ -45,13 +46,7 @@ function separatedIn(
 ) {
   for (const [term, column] of Object.entries(columns)) {
     if (column instanceof Float64Array) continue;
-    const tokens = new Float64Array(column.labels.length);
-    const hits = new Float64Array(column.labels.length);
-    for (let i = 0; i < kept.length; i++) {
-      if (kept[i] === 0) continue;
-      tokens[column.codes[i]!]! += 1;
-      hits[column.codes[i]!]! += devoiced[i]!;
-    }
+    const { tokens, devoiced: hits } = levelCounts(column, kept, devoiced);
     const present = tokens.filter((n) => n > 0).length;
     const alike = column.labels.flatMap((label, code) =>
       label !== null && tokens[code]! > 0 && (hits[code] === 0 || hits[code] === tokens[code])

@@ -1,5 +1,6 @@
 import type { DataColumn } from "../../statistics/models/term.ts";
 import { leastOutcomes, leastTokens } from "../../statistics/models/thinLevels.ts";
+import { levelCounts } from "./levelCounts.ts";
 
 /**
  * What the levels of a categorical term are best compared with: the first that rests on enough rows of either outcome, so
@@ -11,13 +12,7 @@ export function sturdyReference(
   devoiced: Float64Array,
 ): { readonly reference?: string } {
   if (column instanceof Float64Array) return {};
-  const tokens = new Float64Array(column.labels.length);
-  const hits = new Float64Array(column.labels.length);
-  for (let i = 0; i < kept.length; i++) {
-    if (kept[i] === 0) continue;
-    tokens[column.codes[i]!]! += 1;
-    hits[column.codes[i]!]! += devoiced[i]!;
-  }
+  const { tokens, devoiced: hits } = levelCounts(column, kept, devoiced);
   const reference = column.labels.find(
     (label, code) =>
       label !== null &&

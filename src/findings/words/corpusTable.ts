@@ -29,11 +29,6 @@ export interface CountedCorpus {
   readonly predicted: number;
 }
 
-/** The same with its rows of a table, in order. */
-export interface LabelledCorpus extends CountedCorpus {
-  readonly rows: Uint32Array;
-}
-
 /** Columns that labellings are counted by. */
 export const corpusColumnsNeeded = ["dataset", "labelSet", "devoiced", "devoicedBasis"] as const;
 type CorpusColumns = Pick<TokenTable, (typeof corpusColumnsNeeded)[number]>;
@@ -87,11 +82,4 @@ export function rowsOf(
   for (let i = 0; i < dataset.length; i++)
     if (dataset[i] === corpus.dataset && labelSet[i] === corpus.labelSet) rows.push(i);
   return Uint32Array.from(rows);
-}
-
-/** The labellings of a whole table, as `CorpusCounter` chooses them. */
-export function labelledCorpora(table: TokenTable): LabelledCorpus[] {
-  const counter = new CorpusCounter();
-  counter.add(table);
-  return counter.best().map((corpus) => ({ ...corpus, rows: rowsOf(table, corpus) }));
 }

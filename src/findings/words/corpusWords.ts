@@ -1,4 +1,4 @@
-import type { CountedCorpus, LabelledCorpus, TokenTable } from "./corpusTable.ts";
+import type { CountedCorpus, TokenTable } from "./corpusTable.ts";
 import type { HeardIndex } from "./heardIndex.ts";
 import type { LexiconWord } from "./lexicon.ts";
 import { geminateUnit, longUnit, nasalUnit, type Sound, unitOf } from "./sound.ts";
@@ -108,15 +108,6 @@ class WordBeingSaid {
     const [surface, sound] = [this.#surface, this.#sound];
     return { surface, sound, dataset, ...this.#last, startMs: this.#startMs, devoiced: this.#devoiced };
   }
-}
-
-/** The words said in a whole table, one after the other. */
-export function heardWords(table: TokenTable, corpus: LabelledCorpus): HeardWord[] {
-  const heard: HeardWord[] = [];
-  const listener = new WordListener(corpus, (word) => heard.push(word));
-  listener.add(table, corpus.rows);
-  listener.finish();
-  return heard;
 }
 
 /** The words of a corpus for the lexicon; whether one can be given to a learner alone, a dictionary must say. */

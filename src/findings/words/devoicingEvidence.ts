@@ -1,4 +1,4 @@
-import type { CountedCorpus, LabelledCorpus, TokenTable } from "./corpusTable.ts";
+import type { CountedCorpus, TokenTable } from "./corpusTable.ts";
 import { accentLevel, environmentOf, groupOf, otherPlaces } from "./environment.ts";
 
 /** Vowels with a mark that is evidence, reduced to counts: one entry for each environment, speaker and word. */
@@ -71,13 +71,6 @@ export class DevoicingCounter {
     const basis = commonest?.[0] ?? null;
     return { dataset, labelSet, basis, cells: [...this.#cells.values()], predicted };
   }
-}
-
-/** The evidence of a whole table; marks predicted from text are counted apart and used for nothing. */
-export function devoicingEvidence(table: TokenTable, corpus: LabelledCorpus): DevoicingEvidence {
-  const counter = new DevoicingCounter();
-  counter.add(table, corpus.rows);
-  return counter.evidence(corpus);
 }
 
 function surroundingsOf(table: TokenTable, i: number) {

@@ -96,12 +96,6 @@ function marksOf({ marks }: Growing, mora: number) {
   return first;
 }
 
-export function indexHeard(heard: readonly HeardWord[]): HeardIndex {
-  const counter = new HeardCounter();
-  for (const one of heard) counter.add(one);
-  return counter.index;
-}
-
 export function timesHeard(
   index: HeardIndex,
   word: { readonly surface: string; readonly sound: Sound },

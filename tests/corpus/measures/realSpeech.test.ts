@@ -52,7 +52,7 @@ describeWithData("measureUtterance on real read sentences", ["read-sentences"], 
   }
 
   // The weights were fitted with these marks among the rest; `npm run bench -- devoicingWeights` holds them out.
-  test("agrees with 62 blind marks, Cohen's kappa at least 0.9", async () => {
+  test("agrees with 62 marks by eye, Cohen's kappa at least 0.9", async () => {
     const { tokens } = measureKnownSpeech((await readMarkedSentences())!);
     const judged = tokens
       .filter(({ phone }) => phone.marked)

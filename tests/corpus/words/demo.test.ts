@@ -6,17 +6,13 @@ import { parse } from "csv-parse/sync";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { registerWords } from "../../../src/cli/words.ts";
-import {
-  labelledCorpora,
-  type TokenTable,
-  tokenColumnsNeeded,
-} from "../../../src/findings/words/corpusTable.ts";
-import { devoicingEvidence } from "../../../src/findings/words/devoicingEvidence.ts";
+import { type TokenTable, tokenColumnsNeeded } from "../../../src/findings/words/corpusTable.ts";
 import { devoicingTable } from "../../../src/findings/words/devoicingTable.ts";
 import { clipsNeedAudio, listReadingNotKana, wordUnknown } from "../../../src/messages/words.ts";
 import { runPipeline } from "../../../src/runPipeline.ts";
 import { readColumns } from "../../../src/storage/readColumns.ts";
 import { runOptions } from "../../helpers/runOptions.ts";
+import { devoicingEvidence, labelledCorpora } from "../../helpers/wholeTable.ts";
 
 /** The built-in demo, with known truth: what is devoiced, its maker decided. */
 const folder = mkdtempSync(join(tmpdir(), "words-"));

@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
-import { labelledCorpora } from "../../../src/findings/words/corpusTable.ts";
-import { devoicingEvidence } from "../../../src/findings/words/devoicingEvidence.ts";
 import { chanceOf, devoicingTable } from "../../../src/findings/words/devoicingTable.ts";
+import { devoicingEvidence, labelledCorpora } from "../../helpers/wholeTable.ts";
 import { type SimulatedRow, simulateSpeakers, tokenTable } from "../../unit/findings/words/simulateTokens.ts";
 
 /** Corpora whose truth is known because it was drawn: speakers known to the model, and others held out. */

@@ -90,9 +90,9 @@ describe("the way of the data", () => {
     expect(wrong.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
   });
 
-  test("no source file grows beyond 250 lines, but for the wording of a language, which stands together", () => {
+  test("no source file grows beyond 250 lines, but for the wording of a language, which is one file", () => {
     const long = readdirSync(src, { recursive: true, encoding: "utf8" })
-      .filter((file) => file.endsWith(".ts") && !file.startsWith(join("interface", "japanese")))
+      .filter((file) => file.endsWith(".ts") && file !== join("interface", "japanese.ts"))
       .map((file) => ({ file, lines: readFileSync(join(src, file), "utf8").split("\n").length }))
       .filter(({ lines }) => lines > 250);
     expect(long).toEqual([]);

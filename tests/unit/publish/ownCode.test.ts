@@ -1,8 +1,12 @@
 import { copyFile, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { build } from "esbuild";
 import { expect, test } from "vitest";
+import { browserBundle } from "../../../src/publish/browserBundle.ts";
 import { bundleOwnCode, ownImports } from "../../../src/publish/ownCode.ts";
+
+const interfaceText = path.join(import.meta.dirname, "../../../src/interface/interfaceText.ts");
 
 test("ownImports names what a page imports, renamed or not, and nothing else", () => {
   const page =
@@ -34,7 +38,9 @@ test("bundleOwnCode gives each page its own module with only what it imports and
       const more = [...code.matchAll(/["']\.\/(part-[^"']+)["']/g)].map((match) => weight(match[1]!, seen));
       return code.length + (await Promise.all(more)).reduce((sum, bytes) => sum + bytes, 0);
     };
-    expect(await weight("light.js")).toBeLessThan(90_000); // the wording of all pages in one language
+    const wording = await build({ ...browserBundle, entryPoints: [interfaceText], write: false });
+    // every page brings the wording of all pages in one language, and little else that it does not use
+    expect(await weight("light.js")).toBeLessThan(wording.outputFiles[0]!.text.length + 8_000);
     expect(await weight("ja-light.js")).toBeGreaterThan((await weight("light.js")) + 10_000);
     expect(await weight("heavy.js")).toBeGreaterThan(200_000);
   } finally {

@@ -1,13 +1,9 @@
 import { expect, test } from "vitest";
-import {
-  labelledCorpora,
-  type TokenTable,
-  tokenColumnsNeeded,
-} from "../../../../src/findings/words/corpusTable.ts";
-import { corpusWords, heardWords } from "../../../../src/findings/words/corpusWords.ts";
+import { type TokenTable, tokenColumnsNeeded } from "../../../../src/findings/words/corpusTable.ts";
+import { corpusWords } from "../../../../src/findings/words/corpusWords.ts";
 import { vowelsOf } from "../../../../src/findings/words/environment.ts";
-import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { kanaOfSound, soundOf } from "../../../../src/findings/words/sound.ts";
+import { heardWords, indexHeard, labelledCorpora } from "../../../helpers/wholeTable.ts";
 
 type Row = [phone: string, kind: string, length: string | null, word: string | null, devoiced?: boolean];
 

@@ -1,6 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
-import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
 import {
   chanceOf,
   devoicingTable,
@@ -8,6 +6,7 @@ import {
   leastAlike,
 } from "../../../../src/findings/words/devoicingTable.ts";
 import { environmentOf } from "../../../../src/findings/words/environment.ts";
+import { devoicingEvidence, labelledCorpora } from "../../../helpers/wholeTable.ts";
 import { type SimulatedRow, simulateSpeakers, tokenTable } from "./simulateTokens.ts";
 
 const evidenceOf = (rows: readonly SimulatedRow[]) => {

@@ -1,14 +1,12 @@
 import { expect, test } from "vitest";
 import { attestedNear } from "../../../../src/findings/words/attested.ts";
-import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
-import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
 import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { vowelsOf } from "../../../../src/findings/words/environment.ts";
-import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { lookUp } from "../../../../src/findings/words/lookUp.ts";
 import { indexSaid, saidWords } from "../../../../src/findings/words/saidWords.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
 import { transcribe } from "../../../../src/findings/words/transcribe.ts";
+import { devoicingEvidence, indexHeard, labelledCorpora } from "../../../helpers/wholeTable.ts";
 import { simulateSpeakers, tokenTable } from "./simulateTokens.ts";
 
 const rows = tokenTable(simulateSpeakers(4, 10, 300, 0.3));

@@ -1,12 +1,10 @@
 import type { WordMaterial } from "../../../../src/findings/words/assembleWords.ts";
-import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
 import type { HeardWord } from "../../../../src/findings/words/corpusWords.ts";
-import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
 import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { findPairs } from "../../../../src/findings/words/findPairs.ts";
-import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { type LexiconWord, mergeLexicon } from "../../../../src/findings/words/lexicon.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
+import { devoicingEvidence, indexHeard, labelledCorpora } from "../../../helpers/wholeTable.ts";
 import { simulateSpeakers, tokenTable } from "./simulateTokens.ts";
 
 const ratio = (phone: string, estimate: number) => ({

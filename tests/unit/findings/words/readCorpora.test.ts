@@ -1,14 +1,12 @@
 import { expect, test } from "vitest";
 import {
   corpusColumnsNeeded,
-  labelledCorpora,
   type TokenTable,
   tokenColumnsNeeded,
 } from "../../../../src/findings/words/corpusTable.ts";
-import { heardWords } from "../../../../src/findings/words/corpusWords.ts";
-import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
-import { indexHeard, voicesIn } from "../../../../src/findings/words/heardIndex.ts";
+import { voicesIn } from "../../../../src/findings/words/heardIndex.ts";
 import { readCorpora } from "../../../../src/findings/words/readCorpora.ts";
+import { devoicingEvidence, heardWords, indexHeard, labelledCorpora } from "../../../helpers/wholeTable.ts";
 
 /** キク, キタ and ビル, over and over, by ten speakers of each of two datasets, one of them labelled twice. */
 function invented(): TokenTable {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { indexHeard } from "../../../../src/findings/words/heardIndex.ts";
 import { indexSaid, saidWords, wordsToHear } from "../../../../src/findings/words/saidWords.ts";
 import { soundOf } from "../../../../src/findings/words/sound.ts";
+import { indexHeard } from "../../../helpers/wholeTable.ts";
 
 const say = (surface: string, kana: string, speaker: string, marks: [number, boolean][]) => ({
   ...{

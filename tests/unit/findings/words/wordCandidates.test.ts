@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
-import { labelledCorpora } from "../../../../src/findings/words/corpusTable.ts";
-import { devoicingEvidence } from "../../../../src/findings/words/devoicingEvidence.ts";
 import { devoicingTable } from "../../../../src/findings/words/devoicingTable.ts";
 import { drillWords } from "../../../../src/findings/words/drillWords.ts";
+import { devoicingEvidence, labelledCorpora } from "../../../helpers/wholeTable.ts";
 import { lexiconWord } from "./lexiconWord.ts";
 import { material } from "./material.ts";
 import { type SimulatedRow, simulateSpeakers, tokenTable } from "./simulateTokens.ts";
