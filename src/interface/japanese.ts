@@ -1526,7 +1526,7 @@ export const japanese: Translation<typeof english> = {
     voiced: "有声になりやすい",
     open: "どちらもありうる",
     unknown: "不明",
-    chance: (estimate) => `無声化 約${estimate}`,
+    chance: (estimate) => `無声化の見込み 約${estimate}`,
     percent,
     vowel: "母音ごとに",
     pause: "ポーズ",
@@ -1545,11 +1545,17 @@ export const japanese: Translation<typeof english> = {
       `このコーパスでは、このような母音${count(tokens)}個のうち${count(devoiced)}個が無声化、${speakers(n)} (${basis})。`,
     notHeard: (tokens, n, alike) =>
       `この環境の母音そのものは聞かれていません。見込みはほかの${count(tokens)}個 (うち、同じ母音で環境が似たもの${count(alike)}個) から推定しました、${speakers(n)}。`,
+    expectedByModel: (others) =>
+      `見込みは、ほかの${count(others)}個 (無声音のあとで、無声音かポーズの前の /i/ と /u/) も環境に応じて重みを付けて使った値です。ここで聞いた数が少ないほどそちらに近くなるので、聞いた割合とは違うことがあります。`,
+    expectedByAlike: (alike) =>
+      `見込みは、同じ母音で環境が似たもの${count(alike)}個全体の割合なので、聞いた割合とは違うことがあります。`,
     tooFew: (alike, least) =>
       `無声化の割合は不明です。同じ母音で環境が似たものの印は${count(alike)}個しかなく、少なくとも${count(least)}個が必要です。`,
     accentMoves: "アクセントが動くと",
     withAccent: (kana, on, off) => `${kana}: アクセントがあれば約${on}、なければ約${off}。`,
     nearest: "近い例を聞く",
+    eachWord:
+      "それぞれの語だけで数えたものです。見込みはこのような母音全体についての値なので、一つの語では違うことがあり、数回しか聞いていない語では特にそうです。",
     noNearest: "似た例はこのコーパスにありません。",
     likeness: { word: "同じ音の並び", sounds: "前後が同じ音", kinds: "前後が同じ種類の音" },
     attested: (devoiced, tokens, n) => `${count(tokens)}個中${count(devoiced)}個が無声化、${speakers(n)}`,

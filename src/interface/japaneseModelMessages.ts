@@ -11,6 +11,12 @@ const unitsOf = (text: string) =>
     .join("と");
 const unitOf = (unit: string | undefined) => unitsInJapanese[unit ?? ""] ?? unit;
 
+function leftOutInJapanese(words: string): string {
+  const [, unknown, term] = /^([\d,]+) for which (.+) is unknown$/u.exec(words) ?? [];
+  if (term !== undefined) return `「${termInJapanese(term)}」が分からない${unknown}個`;
+  return `例外のない環境の${/^[\d,]+/u.exec(words)?.[0] ?? ""}個`;
+}
+
 /** What the models of devoicing and duration, and the answers from single sounds, warn of and rest on. */
 export const japaneseModelMessages: readonly Retelling[] = [
   exact(
@@ -49,6 +55,14 @@ export const japaneseModelMessages: readonly Retelling[] = [
   retellingOf(
     /(.+) is known for (\d+) % of the vowels only and was left out of the model\./,
     (term, n) => `「${termInJapanese(term!)}」は母音の${n}%でしか分からないため、モデルから除きました。`,
+  ),
+  retellingOf(
+    /The effects rest on ([\d,]+) of the ([\d,]+) vowels\. Left out: (.+)\./,
+    (modelled, all, leftOut) =>
+      `効果は母音${all}個のうち${modelled}個によります。除いたもの: ${leftOut!
+        .split(/, (?=\d)/u)
+        .map(leftOutInJapanese)
+        .join("、")}。`,
   ),
   exact(
     explain.wordsUnknown(),

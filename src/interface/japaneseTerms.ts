@@ -32,6 +32,7 @@ const whole: Readonly<Record<string, string>> = {
   "a devoiceable vowel beside it": "隣の無声化しうる母音",
   "speech rate": "話す速さ",
   "the word's frequency": "語の頻度",
+  "the word": "語",
 };
 
 function sound(words: string): string {

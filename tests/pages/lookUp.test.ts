@@ -78,9 +78,14 @@ describe("look up a word", () => {
     expect(await page.locator(".cannot-read").innerText()).toContain("Q9");
   });
 
-  test("the word itself, said in the corpus, is nearest to hear", async () => {
+  test("the word itself, said in the corpus, is nearest to hear, and why its share is not the expected one is told", async () => {
     await page.goto(`${open.url}look-up?word=${encodeURIComponent("きく")}`, { waitUntil: "networkidle" });
-    const near = page.locator(".vowel-card").first().locator(".near li").first();
+    const card = page.locator(".vowel-card").first();
+    const { tokens, how } = chanceOf(devoicing, vowelsOf(soundOf("キク")!, null)[0]!);
+    expect({ how, heard: tokens > 0 }).toEqual({ how: "model", heard: true });
+    expect(await card.innerText()).toContain(text.expectedByModel(devoicing.tokens - tokens));
+    expect(await card.innerText()).toContain(text.eachWord);
+    const near = card.locator(".near li").first();
     expect(await near.innerText()).toContain("菊 キク");
     const [answer] = await Promise.all([page.waitForResponse(/recordings/), near.locator(".hear").click()]);
     expect(answer.ok()).toBe(true);

@@ -60,7 +60,12 @@ function vowelCard(sound: Sound, vowel: WordVowel, corpus: LookUpCorpus, hearing
     element("h4", {}, text.nearest),
     near.length === 0
       ? element("p", { class: "none" }, text.noNearest)
-      : element("ul", { class: "near" }, ...near.map((one) => nearItem(one, vowel.mora, hearing))),
+      : element(
+          "div",
+          {},
+          element("p", { class: "behind" }, text.eachWord),
+          element("ul", { class: "near" }, ...near.map((one) => nearItem(one, vowel.mora, hearing))),
+        ),
   );
 }
 
@@ -107,7 +112,15 @@ function behind(
     tokens > 0
       ? text.heard(devoiced, tokens, speakers, basis)
       : text.notHeard(how === "share" ? alike : devoicing.tokens, devoicing.speakers, alike);
-  return [element("p", { class: "behind" }, line)];
+  const unlikeHeard =
+    tokens === 0
+      ? []
+      : how === "model"
+        ? [text.expectedByModel(devoicing.tokens - tokens)]
+        : alike > tokens
+          ? [text.expectedByAlike(alike)]
+          : [];
+  return [element("p", { class: "behind" }, [line, ...unlikeHeard].join(" "))];
 }
 
 function accentLine(kana: string, vowel: WordVowel, { devoicing }: LookUpCorpus): HTMLElement {

@@ -37,7 +37,7 @@ export const lookUp = {
   voiced: "likely voiced",
   open: "may go either way",
   unknown: "unknown",
-  chance: (estimate: string) => `whispered in about ${estimate}`,
+  chance: (estimate: string) => `expected: whispered in about ${estimate}`,
   percent: (share: number) => `${Math.round(100 * share)}${space}%`,
 
   vowel: "The vowels, one by one",
@@ -56,6 +56,11 @@ export const lookUp = {
   neighbour: "The vowel next to it may be whispered too; two in a row seldom are.",
   heard: (devoiced: number, tokens: number, speakers: number, basis: string) =>
     `Heard in this corpus: ${count(devoiced)} of ${count(tokens)} such vowels were whispered, ${figures.speakers(speakers)} (${basis}).`,
+  /** Why the expected share is not the share heard: `others` speak too. */
+  expectedByModel: (others: number) =>
+    `The expected share draws on ${count(others)} others too (/i/ and /u/ after a voiceless sound and before one or a pause), weighed by their surroundings: the fewer were heard here, the nearer it stays to those, so that the two may differ.`,
+  expectedByAlike: (alike: number) =>
+    `The expected share is that of all ${count(alike)} of the same quality in surroundings alike, so that the two may differ.`,
   /** `alike` of them are of the same quality, like it before a pause or between consonants, or more alike still. */
   notHeard: (tokens: number, speakers: number, alike: number) =>
     `No vowel in exactly these surroundings was heard; the chance is put together from ${count(tokens)} others (${count(alike)} of the same quality in surroundings alike), ${figures.speakers(speakers)}.`,
@@ -67,6 +72,8 @@ export const lookUp = {
   accentUnknownHere: (kana: string) =>
     `${kana}: this corpus does not say where accents lie, so what one would change is unknown.`,
   nearest: "Nearest to hear",
+  eachWord:
+    "Counted in each word alone. The expected share speaks of all such vowels: one word may differ from it, most of all one heard only a few times.",
   noNearest: "Nothing like it is said in this corpus.",
   likeness: {
     word: "the same sounds",
@@ -74,6 +81,6 @@ export const lookUp = {
     kinds: "same kinds of sounds around it",
   },
   attested: (devoiced: number, tokens: number, speakers: number) =>
-    `whispered in ${count(devoiced)} of ${count(tokens)}, ${figures.speakers(speakers)}`,
+    `heard whispered in ${count(devoiced)} of ${count(tokens)}, ${figures.speakers(speakers)}`,
   alone: "The word is taken as said alone, between pauses.",
 };
