@@ -74,9 +74,18 @@ function rowOf(effect: Effect, outcome: Explanation["outcome"], level: number): 
       ? { points: number(points?.estimate ?? null, 1), [`${percent} of points`]: interval(points, 1) }
       : {}),
     "p adj.": probability(effect.pAdjusted),
-    vowels: number(effect.tokens, 0),
+    vowels: countedOf(effect),
     ...(outcome === "devoicing" ? { devoiced: number(effect.devoiced, 0) } : {}),
     speakers: number(effect.speakers, 0),
+  };
+}
+
+/** `89 of 114` where the model leaves some of the level's vowels out. */
+function countedOf({ tokens, tokensInAll = tokens }: Effect): Cell {
+  return {
+    text: tokens === tokensInAll ? `${tokens}` : `${tokens} of ${tokensInAll}`,
+    value: tokens,
+    beside: { "vowels in all": tokensInAll },
   };
 }
 

@@ -19,6 +19,8 @@ export interface Cell {
   readonly value: string | number | boolean | null;
   /** Of an interval: its bounds, which CSV gives columns of their own. */
   readonly bounds?: Bounds;
+  /** Further columns of the CSV. */
+  readonly beside?: Readonly<Record<string, Cell["value"]>>;
 }
 
 interface Bounds {
@@ -101,8 +103,8 @@ function csvOf(blocks: readonly Block[]): string {
   return flat.length === 0 ? "" : toCsv(columns, flat);
 }
 
-function columnsOf(name: string, { value, bounds }: Cell): (readonly [string, Cell["value"]])[] {
-  if (bounds === undefined) return [[name, value]];
+function columnsOf(name: string, { value, bounds, beside }: Cell): (readonly [string, Cell["value"]])[] {
+  if (bounds === undefined) return [[name, value], ...Object.entries(beside ?? {})];
   return [
     [`${name} low`, bounds.low],
     [`${name} high`, bounds.high],

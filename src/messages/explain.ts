@@ -48,6 +48,20 @@ export const finalIsBeforePause = () =>
 export const termUnknown = (term: string, share: number) =>
   `${capital(termInWords(term))} is known for ${percent(share)} of the vowels only and was left out of the model.`;
 
+/** Why a model counts fewer vowels than the answer's heading; the numbers add up. */
+export const leftOutOfModels = (
+  modelled: number,
+  tokens: number,
+  leftOut: readonly { readonly term: string | null; readonly tokens: number }[],
+) =>
+  `The effects rest on ${count(modelled)} of the ${count(tokens)} vowels. Left out: ${leftOut
+    .map(({ term, tokens: n }) =>
+      term === null
+        ? `${count(n)} of a kind without exceptions`
+        : `${count(n)} for which ${termInWords(term)} is unknown`,
+    )
+    .join(", ")}.`;
+
 export const wordsUnknown = () =>
   "Words are unknown here; vowels with the same sounds around them (C1, vowel, C2) are taken as one item instead.";
 

@@ -37,6 +37,7 @@ const terms: Readonly<Record<string, string>> = {
   devoiceableNeighbour: "a devoiceable vowel beside it",
   speechRate: "speech rate",
   wordFrequency: "the word's frequency",
+  word: "the word",
 };
 
 /** `the sound after`. */

@@ -1,6 +1,7 @@
 import {
   devoiceablePopulation,
   finalIsBeforePause,
+  leftOutOfModels,
   noDevoiceableVowels,
   noMarks,
   onlyPredictedMarks,
@@ -16,8 +17,9 @@ import { contradictions } from "./contradictions.ts";
 import { devoicingColumns, type WordFrequency } from "./devoicingColumns.ts";
 import { everyNthRecording } from "./everyNthRecording.ts";
 import { evidenceOf } from "./evidence.ts";
-import type { Explanation, Model } from "./explanation.ts";
+import type { Explanation } from "./explanation.ts";
 import { clusteredModel, mixedModel } from "./fitModels.ts";
+import { leftOutOf, withTokensInAll } from "./leftOut.ts";
 import { itemsOf, speakersOf } from "./modelColumns.ts";
 import { muchWiderEffects } from "./muchWiderEffects.ts";
 import { setAsideSeparated } from "./setAsideSeparated.ts";
@@ -87,6 +89,7 @@ function explainSource(
     ...separated.map((one) => separatedLeftOut(one.term, one.level, one.devoiced, one.tokens)),
     finalIsBeforePause(),
   ];
+  const leftOut = leftOutOf(known, rows.length, separated);
   const left = kept.reduce((sum, keep) => sum + keep, 0);
   const leftDevoiced = kept.reduce((sum, keep, i) => sum + keep * devoiced[i]!, 0);
   if (left > 0 && (leftDevoiced === 0 || leftDevoiced === left))
@@ -109,13 +112,20 @@ function explainSource(
     outcome: devoiced,
     options: { level, speakers, devoiced, units: { speechRate: "mora/s", wordFrequency: "tenfold" } },
   };
-  const models: Model[] = [clusteredModel(data), mixedModel(data)];
+  const models = withTokensInAll([clusteredModel(data), mixedModel(data)], columns, rows.length);
+  const ofCounts = leftOut.length === 0 ? [] : [leftOutOfModels(left, rows.length, leftOut)];
   return {
     ...head,
     reason: null,
     separated,
+    leftOut,
     models,
-    warnings: [...warnings, ...contradictions(models, columns, items, kept), ...muchWiderEffects(models)],
+    warnings: [
+      ...ofCounts,
+      ...warnings,
+      ...contradictions(models, columns, items, kept),
+      ...muchWiderEffects(models),
+    ],
   };
 }
 

@@ -2,6 +2,7 @@ import { isEvidence } from "../../basis.ts";
 import {
   alignedTimes,
   floorPullsTogether,
+  leftOutOfModels,
   noDurations,
   rateIsPartOfDuration,
   vowelPopulation,
@@ -14,6 +15,7 @@ import { consonantClass, durationColumns } from "./durationColumns.ts";
 import { everyNthRecording } from "./everyNthRecording.ts";
 import type { Explanation } from "./explanation.ts";
 import { clusteredModel, mixedModel } from "./fitModels.ts";
+import { leftOutOf, withTokensInAll } from "./leftOut.ts";
 import { itemsOf, speakersOf } from "./modelColumns.ts";
 import { muchWiderEffects } from "./muchWiderEffects.ts";
 import { type Source, sourcesOf } from "./sources.ts";
@@ -89,12 +91,21 @@ function explainSource(
     outcome: logMs,
     options: { level, speakers, devoiced: null, units: { speechRate: "mora/s" } },
   };
-  const models = [clusteredModel(data), mixedModel(data)];
+  const models = withTokensInAll([clusteredModel(data), mixedModel(data)], columns, rows.length);
+  const leftOut = leftOutOf(known, rows.length);
+  const ofCounts =
+    leftOut.length === 0 ? [] : [leftOutOfModels(made.design.rows.length, rows.length, leftOut)];
   return {
     ...head,
     reason: null,
+    leftOut,
     models,
-    warnings: [...warnings, ...contradictions(models, columns, items, kept), ...muchWiderEffects(models)],
+    warnings: [
+      ...ofCounts,
+      ...warnings,
+      ...contradictions(models, columns, items, kept),
+      ...muchWiderEffects(models),
+    ],
   };
 }
 

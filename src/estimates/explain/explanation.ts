@@ -23,6 +23,11 @@ export interface Effect {
   readonly pAdjusted: number | null;
   /** Vowels at this level; all vowels for a number. */
   readonly tokens: number;
+  /**
+   * The same among all vowels that the explanation speaks of, with those that the models leave out (see
+   * `Explanation.leftOut`). Absent: of an older version.
+   */
+  readonly tokensInAll?: number;
   readonly speakers: number;
   /** How many of them are devoiced; null for durations. */
   readonly devoiced: number | null;
@@ -62,6 +67,12 @@ export interface SeparatedLevel {
   readonly devoiced: number;
 }
 
+/** Vowels that the models leave out: their `term` is unknown; null: they belong to a level that was set aside. */
+export interface LeftOut {
+  readonly term: string | null;
+  readonly tokens: number;
+}
+
 /** What explains an outcome in one dataset and label set. */
 export interface Explanation {
   readonly outcome: "devoicing" | "duration";
@@ -79,6 +90,8 @@ export interface Explanation {
   /** Null when models were tried; else why not. */
   readonly reason: string | null;
   readonly separated: readonly SeparatedLevel[];
+  /** With the vowels that the models count these make up `tokens`. Absent: of an older version. */
+  readonly leftOut?: readonly LeftOut[];
   readonly models: readonly Model[];
   readonly warnings: readonly string[];
 }

@@ -31,7 +31,8 @@ function shareKnown(column: DataColumn): number {
   return size === 0 ? 0 : known / size;
 }
 
-function isKnown(column: DataColumn, i: number): boolean {
+/** Whether row `i` has a value. */
+export function isKnown(column: DataColumn, i: number): boolean {
   return column instanceof Float64Array
     ? Number.isFinite(column[i])
     : (column.labels[column.codes[i]!] ?? null) !== null;

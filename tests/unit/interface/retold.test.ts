@@ -113,6 +113,11 @@ const sentences: readonly string[] = [
   explain.vowelPopulation(),
   explain.finalIsBeforePause(),
   explain.termUnknown("accented", 0.2),
+  explain.leftOutOfModels(1482, 1524, [
+    { term: "accented", tokens: 38 },
+    { term: "word", tokens: 4 },
+  ]),
+  explain.leftOutOfModels(480, 524, [{ term: null, tokens: 44 }]),
   explain.wordsUnknown(),
   explain.separatedLeftOut("after", "pause", 0, 12),
   explain.separatedLeftOut("after", "voiceless fricative", 1, 1),

@@ -4,6 +4,7 @@ import { tokenTableOfRows } from "../../../../src/estimates/tokenTable.ts";
 import { fewSpeakers, oneSpeakerOnly } from "../../../../src/messages/estimates.ts";
 import {
   finalIsBeforePause,
+  leftOutOfModels,
   noDevoiceableVowels,
   noMarks,
   onlyOneOfBoth,
@@ -68,6 +69,26 @@ test("explainDevoicing counts each level and adjusts p for all effects of a mode
     });
     for (const { p, pAdjusted } of effects) expect(pAdjusted!).toBeGreaterThanOrEqual(p!);
   }
+});
+
+test("explainDevoicing says which vowels no model counts, with numbers that add up", () => {
+  const rows = corpus.slice(0, 1000).map((row, i) => ({
+    ...row,
+    accented: i % 40 === 0 ? null : row.accented,
+    word: i % 100 === 5 ? null : row.word,
+    ...(i % 10 === 1 ? { after: "h", devoiced: true } : {}),
+  }));
+  const [got] = explain(rows);
+  const leftOut = got!.leftOut!;
+  expect(leftOut.map(({ term }) => term)).toEqual(["accented", "word", null]);
+  const speechRate = got!.models[0]!.effects.find(({ term }) => term === "speechRate")!;
+  expect(speechRate.tokensInAll).toBe(1000);
+  expect(leftOut.reduce((sum, { tokens }) => sum + tokens, speechRate.tokens)).toBe(got!.tokens);
+  expect(got!.warnings[0]).toBe(leftOutOfModels(speechRate.tokens, 1000, leftOut));
+  const u = got!.models[0]!.effects.find(({ level }) => level === "u")!;
+  expect(u.tokensInAll).toBe(rows.filter(({ phone }) => phone === "u").length);
+  expect(u.tokensInAll).toBeGreaterThan(u.tokens);
+  expect(whole.leftOut).toEqual([]);
 });
 
 test("explainDevoicing refuses marks written by a rule, with the reason, and keeps them out of a mixture", () => {
