@@ -86,7 +86,7 @@ test("explainDevoicing says which vowels no model counts, with numbers that add 
   expect(leftOut.reduce((sum, { tokens }) => sum + tokens, speechRate.tokens)).toBe(got!.tokens);
   expect(got!.warnings[0]).toBe(leftOutOfModels(speechRate.tokens, 1000, leftOut));
   const u = got!.models[0]!.effects.find(({ level }) => level === "u")!;
-  expect(u.tokensInAll).toBe(rows.filter(({ phone }) => phone === "u").length);
+  expect(u.tokensInAll).toBe(corpus.slice(0, 1000).filter(({ phone }) => phone === "u").length);
   expect(u.tokensInAll).toBeGreaterThan(u.tokens);
   expect(whole.leftOut).toEqual([]);
 });
