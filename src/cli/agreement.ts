@@ -68,6 +68,6 @@ export function registerAgreement(program: Command): void {
         text: agreementText,
       };
       process.stdout.write(print[flags.format](report));
-      printNotes(agreementNotes(report));
+      printNotes(agreementNotes(report, flags.format));
     });
 }

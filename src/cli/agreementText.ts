@@ -17,19 +17,27 @@ export function agreementText(report: AgreementReport): string {
   const { dataset, labelSet, reference, boundaries, devoicing } = report;
   const parts = [
     `${dataset}, label set ${labelSet}, against ${reference.name}, label set ${reference.labelSet}: ${report.utterances.compared} recordings.`,
-    `${messages.boundariesAgainst(boundaries.basis, reference.timesStated)}\n${boundaryTable(boundaries)}`,
-    pausesLine(report),
+    ...(boundaries.sameTimes
+      ? [messages.sameTimes()]
+      : [
+          `${messages.boundariesAgainst(boundaries.basis, reference.timesStated)}\n${boundaryTable(boundaries)}`,
+          pausesLine(report),
+        ]),
     devoicing.n === 0
       ? messages.marksAgainst(null)
       : `${messages.marksAgainst(devoicing.basis, reference.marksStated)}\n${devoicingTable(devoicing)}`,
-    `Duration ratios over the same sounds\n${ratioTable(report)}`,
-    [messages.anchorsIntro, ...messages.anchors.map(anchorLine)].join("\n"),
+    ...(boundaries.sameTimes
+      ? []
+      : [
+          `Duration ratios over the same sounds\n${ratioTable(report)}`,
+          [messages.anchorsIntro, ...messages.anchors.map(anchorLine)].join("\n"),
+        ]),
   ];
   return `${parts.join("\n\n")}\n`;
 }
 
 /** What a reader must know beside the figures; for standard error. */
-export function agreementNotes(report: AgreementReport): string[] {
+export function agreementNotes(report: AgreementReport, format: "text" | "json" | "csv"): string[] {
   const { reference, withoutLabels, withoutResults, unreadable, utterances, differences, phones } = report;
   const shown = differences.slice(0, shownDifferences).map(({ utterance, atMs, own, reference: theirs }) => {
     const at = (atMs / 1000).toFixed(2);
@@ -42,7 +50,7 @@ export function agreementNotes(report: AgreementReport): string[] {
   return [
     ...(reference.synthetic ? [messages.syntheticReference(reference.name)] : []),
     ...(reference.marksBasis === null && heardClasses(report) ? [messages.classesByHearing()] : []),
-    ...(report.boundaries.n > 0 && report.boundaries.meanMs === 0 ? [messages.sameTimes()] : []),
+    ...(report.boundaries.sameTimes && format !== "text" ? [messages.sameTimes()] : []),
     ...(withoutLabels.length > 0
       ? [listed(messages.withoutLabels(withoutLabels.length), withoutLabels)]
       : []),
@@ -67,12 +75,23 @@ function heardClasses({ boundaries }: AgreementReport): boolean {
 
 /** One row a class of boundary, `all` first. */
 export function agreementCsv({ boundaries }: AgreementReport): string {
-  const columns = ["class", "n", "medianMs", "meanMs", "biasMs", "within10", "within20", "within50", "basis"];
-  const { byClass, basis } = boundaries;
+  const columns = [
+    "class",
+    "n",
+    "medianMs",
+    "meanMs",
+    "biasMs",
+    "within10",
+    "within20",
+    "within50",
+    "sameTimes",
+    "basis",
+  ];
+  const { byClass, basis, sameTimes } = boundaries;
   const rows = [["all", boundaries] as const, ...Object.entries(byClass)];
   return toCsv(
     columns,
-    rows.map(([name, summary]) => ({ class: name, ...summary, basis })),
+    rows.map(([name, summary]) => ({ class: name, ...summary, sameTimes, basis })),
   );
 }
 

@@ -157,7 +157,7 @@ export const japaneseMessages: readonly Retelling[] = [
   ),
   exact(
     agreement.sameTimes(),
-    "境界の違いが一つもありません。結果がこのラベルから作られたためで、どちらの良さも示しません。",
+    "境界の違いが一つもありません。結果がこのラベルから作られたためで、どちらの良さも示しません。ほかの人が作ったラベルと比べてください。Morascope自身の境界を確かめるには、同じ録音をラベルなしで実行した結果と比べてください。",
   ),
   exact(agreement.anchorsIntro, "参考として、ほかの言語とコーパスの値 (ここでの測定ではない):"),
   exact(agreement.anchors[0].what, "同じ音声に二人がラベルを付けたとき、20 ms 以内の境界"),

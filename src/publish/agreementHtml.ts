@@ -81,11 +81,12 @@ export function agreementHtml(run: Run, report: ShownAgreement | null): Html {
   const words = interfaceText().agreement;
   if (report === null) return html`<p>${withCode(words.none)}</p>`;
   const { reference, utterances, dataset, labelSet, resultsCreatedAt, boundaries } = report;
+  const same = boundaries.sameTimes ?? (boundaries.n > 0 && boundaries.meanMs === 0);
   const name = setName(run.datasets, dataset, labelSet);
   const cautions = [
     resultsCreatedAt !== run.createdAt && words.stale,
-    boundaries.n > 0 && boundaries.meanMs === 0 && sameTimes(),
+    same && sameTimes(),
     reference.synthetic && syntheticReference(reference.name),
   ].filter((caution) => caution !== false);
-  return html`<p>${words.against(name, reference.labelSet, reference.name, formatAmount(utterances.compared, "recording"))}</p>${cautions.map((caution) => html`<p class="notice">${withCode(retold(caution))}</p>`)}${boundariesHtml(report)}${marksHtml(report)}`;
+  return html`<p>${words.against(name, reference.labelSet, reference.name, formatAmount(utterances.compared, "recording"))}</p>${cautions.map((caution) => html`<p class="notice">${withCode(retold(caution))}</p>`)}${same ? [] : boundariesHtml(report)}${marksHtml(report)}`;
 }

@@ -35,6 +35,7 @@ const agreement = v.object({
   boundaries: v.object({
     ...boundary.entries,
     basis,
+    sameTimes: v.optional(v.boolean()),
     byClass: v.record(v.picklist(boundaryClasses), boundary),
   }),
   devoicing: v.object({

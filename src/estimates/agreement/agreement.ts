@@ -24,6 +24,8 @@ export interface Agreement {
   readonly boundaries: BoundaryAgreement & {
     /** How the reference's times came about: `annotated` by a person, or `aligned` by an aligner. */
     readonly basis: Basis;
+    /** No boundary differs: both sides are the same labels, which says nothing of how good they are. */
+    readonly sameTimes: boolean;
     /** Classes that occur, in a fixed order. */
     readonly byClass: Partial<Record<BoundaryClass, BoundaryAgreement>>;
   };
@@ -71,7 +73,12 @@ export function createAgreement(basis: ReferenceBasis) {
       for (const key of ["both", "onlyOwn", "onlyReference"] as const) pauses[key] += found.pauses[key];
     },
     result: (): Agreement => ({
-      boundaries: { ...summary(errors), basis: basis.times, byClass: byClass(errors) },
+      boundaries: {
+        ...summary(errors),
+        basis: basis.times,
+        sameTimes: alike(errors),
+        byClass: byClass(errors),
+      },
       devoicing: devoicingAgreement(pairs, basis.marks),
       ratio: ratioAgreement(pairs),
       phones,
@@ -80,6 +87,13 @@ export function createAgreement(basis: ReferenceBasis) {
       differences,
     }),
   };
+}
+
+/** Files spell times with four digits of a second or more. */
+const rounding = 0.1;
+
+function alike(errors: readonly BoundaryError[]): boolean {
+  return errors.length > 0 && errors.every(({ errorMs }) => Math.abs(errorMs) <= rounding);
 }
 
 function byClass(errors: readonly BoundaryError[]): Agreement["boundaries"]["byClass"] {

@@ -87,7 +87,7 @@ describe("morascope agreement", () => {
   });
 
   test("says of labels whose origin is not stated that it is not, until told", async () => {
-    const folder = labelFolder((line) => line);
+    const folder = labelFolder(later(0.015));
     const careful = await report("--labels", folder);
     expect([careful.boundaries.basis, careful.devoicing.basis]).toEqual(["aligned", "predicted"]);
     const { out } = await runCommand(registerAgreement, "agreement", results, "--labels", folder);
@@ -112,11 +112,12 @@ describe("morascope agreement", () => {
   });
 
   test("prints a table for people with context and source, and a CSV with a row a class", async () => {
-    const text = await runCommand(registerAgreement, "agreement", results, "--labels", dataset);
+    const others = labelFolder(later(0.015));
+    const who = ["--placed-by", "person"];
+    const text = await runCommand(registerAgreement, "agreement", results, "--labels", others, ...who);
     expect(text.out).toContain(messages.boundariesAgainst("annotated"));
     for (const { source } of messages.anchors) expect(text.out).toContain(source);
-    expect(text.err).toContain("synthetic speech");
-    expect(text.err).toContain(messages.sameTimes());
+    expect(text.out).not.toContain(messages.sameTimes());
     const csv = await runCommand(
       registerAgreement,
       "agreement",
@@ -128,8 +129,19 @@ describe("morascope agreement", () => {
     );
     const rows = parse(csv.out, { columns: true }) as Record<string, string>[];
     expect(rows[0]).toMatchObject({ class: "all", medianMs: "0", within20: "1", basis: "annotated" });
+    expect(rows.every(({ sameTimes }) => sameTimes === "true")).toBe(true);
     const n = rows.map((row) => Number(row.n));
     expect(n.slice(1).reduce((a, b) => a + b, 0)).toBe(n[0]);
+  });
+
+  test("says of the results' own labels that they are the same, in place of figures for boundaries and ratios", async () => {
+    const { out, err } = await runCommand(registerAgreement, "agreement", results, "--labels", dataset);
+    expect(out).toContain(messages.sameTimes());
+    expect(out).not.toContain("≤ 20 ms");
+    expect(out).not.toContain("doubled ÷ single");
+    expect(out).toContain(messages.marksAgainst("annotated"));
+    expect(err).toContain("synthetic speech");
+    expect((await report("--labels", labelFolder(later(0.0002)))).boundaries.sameTimes).toBe(false);
   });
 
   test("counts and names what has no counterpart, cannot be read, or is of another text", async () => {

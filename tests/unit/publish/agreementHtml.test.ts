@@ -75,7 +75,11 @@ describe("agreementHtml", () => {
     expect(page({ resultsCreatedAt: "2025-01-01T00:00:00.000Z" })).toContain(
       "made with earlier results of this folder",
     );
-    expect(page({ boundaries: { ...report.boundaries, meanMs: 0 } })).toContain(sameTimes());
+    const same = { ...report.boundaries, sameTimes: true, meanMs: 0 };
+    for (const boundaries of [same, { ...same, sameTimes: undefined }]) {
+      expect(page({ boundaries })).toContain(sameTimes());
+      expect(page({ boundaries })).not.toContain("agreement-boundaries");
+    }
     expect(page()).not.toContain('class="notice"');
   });
 });
