@@ -1569,6 +1569,11 @@ export const japanese: Translation<typeof english> = {
         : `見つかった${count(found)}件のうち${count(shown)}件。`,
     setAbout:
       "絞り込みで残ったものから、どの環境も一度は出るように、次に証拠の多い順に選びます。下の番号が同じなら同じセットになります。",
+    showAll: (n) => `${count(n)}件すべてを表示`,
+    bestOnly: (n) => `最初の${count(n)}件だけを表示`,
+    saveList: "一覧全体を保存",
+    reading:
+      "「無声化 約…」はこのような母音全体で見込まれる割合、その下は同じ環境でこのコーパスが実際に持つ数です。見込みはほかの環境の母音も使って求めるので、聞いた数が少ないところでは二つが違います。",
     uncovered: (n) =>
       n === 0 ? "すべての環境が入っています。" : `あと${count(n)}の環境には、もっと大きなセットが必要です。`,
     chance: (vowel, estimate, range) => `/${vowel}/ の無声化 約${estimate} (${range})`,

@@ -4,6 +4,7 @@ import path from "node:path";
 import { parse } from "csv-parse/sync";
 import type { Download, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { shownFirst } from "../../reports/components/words/wordsPage.ts";
 import { chooseSet } from "../../src/findings/words/chooseSet.ts";
 import type { DrillWords } from "../../src/findings/words/drillWords.ts";
 import { type OpenCandidate, openListing } from "../../src/findings/words/openListing.ts";
@@ -71,6 +72,26 @@ describe("drill words", () => {
     expect((await save("TSV")).split("\n")[1]).toContain("\t");
     await page.goBack();
     expect(await page.locator(".picked li").count()).toBe(5);
+  });
+
+  test("the best of a target come first; the rest is a click away, and a saved list holds them all", async () => {
+    const target = "final";
+    const all = of(target);
+    expect(all.length).toBeGreaterThan(shownFirst);
+    await visit(`?target=${target}`);
+    const count = () => page.locator(".word-item").first().getAttribute("aria-setsize").then(Number);
+    expect(await count()).toBe(shownFirst);
+    expect(await listed()).toEqual(all.slice(0, shownFirst).map(({ id }) => id));
+    expect(parse(await save("list-CSV"), { columns: true, bom: true })).toHaveLength(all.length);
+    await page.getByRole("button", { name: text.showAll(all.length) }).click();
+    expect(await count()).toBe(all.length);
+    const focused = () => page.evaluate(() => (document.activeElement as HTMLElement).dataset.pick);
+    expect(await focused()).toBe(all[shownFirst]!.id);
+    await page.getByRole("button", { name: text.bestOnly(shownFirst) }).click();
+    expect(await count()).toBe(shownFirst);
+    await page.fill("input[name=find]", all.at(-1)!.words[0]!.kana);
+    await page.waitForFunction(() => location.search.includes("find"));
+    expect(await listed()).toContain(all.at(-1)!.id);
   });
 
   test("text that looks like a formula or like markup is shown and saved as text", async () => {

@@ -95,6 +95,13 @@ export const words = {
   uncovered: (n: number) =>
     n === 0 ? "Every environment is there." : `${many(n, "environment")} would need a larger set.`,
 
+  showAll: (n: number) => `Show all ${count(n)}`,
+  bestOnly: (n: number) => `Show the first ${count(n)} only`,
+  saveList: "Save the whole list",
+  /** Above words with a chance: what its two numbers are. */
+  reading:
+    "“Whispered in about …” is the share expected of many such vowels; “heard here” counts those of this corpus in the same surroundings. The expected share draws on all its whispered and voiced vowels, so that the two differ where few were heard.",
+
   /** One candidate. */
   list: "Words and pairs",
   pick: (word: string) => `Pick ${word}`,
