@@ -11,9 +11,16 @@ const columns = [
 
 export interface VoicedCells {
   readonly cells: Cells;
+  /** Of each dataset and label set. */
+  readonly leftOut: readonly LeftOutVowels[];
+}
+
+export interface LeftOutVowels {
+  readonly dataset: string;
+  readonly labelSet: string;
   /** Vowels left out because they are devoiced, measured or annotated, and vowels of which that is not known. */
-  readonly devoiced: number;
-  readonly unknown: number;
+  devoiced: number;
+  unknown: number;
 }
 
 /**
@@ -23,18 +30,31 @@ export interface VoicedCells {
 export async function loadVoicedCells(resultsFolder: string): Promise<VoicedCells> {
   const table = await readColumns(await resultPath(resultsFolder, "tokens"), columns);
   const size = table.phone?.length ?? 0;
-  const counts = { devoiced: 0, unknown: 0 };
+  const sources = new Map<string, LeftOutVowels>();
   function* voiced(): Generator<CellToken> {
     for (let i = 0; i < size; i++) {
       const token = Object.fromEntries(
         columns.map((name) => [name, table[name]![i]]),
       ) as unknown as CellToken;
       const heard = token.devoicedBasis === "measured" || token.devoicedBasis === "annotated";
-      if (token.kind === "vowel" && !heard) counts.unknown++;
-      if (token.kind === "vowel" && heard && token.devoiced) counts.devoiced++;
-      else yield token;
+      if (token.kind === "vowel") {
+        const counts = countsOf(sources, token);
+        if (!heard) counts.unknown++;
+        if (heard && token.devoiced) {
+          counts.devoiced++;
+          continue;
+        }
+      }
+      yield token;
     }
   }
   const cells = cellsFromTokens(voiced());
-  return { cells, ...counts };
+  return { cells, leftOut: [...sources.values()] };
+}
+
+function countsOf(sources: Map<string, LeftOutVowels>, { dataset, labelSet }: CellToken): LeftOutVowels {
+  const key = JSON.stringify([dataset, labelSet]);
+  const counts = sources.get(key) ?? { dataset, labelSet, devoiced: 0, unknown: 0 };
+  sources.set(key, counts);
+  return counts;
 }

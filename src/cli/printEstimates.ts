@@ -8,6 +8,8 @@ export interface TextColumn<R> {
   readonly heading: string;
   readonly text: (row: R) => string;
   readonly right: boolean;
+  /** What a dash in this column means; where one stands, the sentence stands below the table. */
+  readonly dash?: string;
 }
 
 interface EstimateRow {
@@ -88,8 +90,11 @@ function tableOf<R extends EstimateRow>(rows: readonly R[], columns: readonly Te
         .sort((a, b) => a - b)
         .join(" "),
     ]);
+  const dashes = columns
+    .filter(({ dash, text }) => dash !== undefined && rows.some((row) => text(row) === "–"))
+    .map(({ heading, dash }) => `–  under “${heading}”: ${dash}`);
   const explained = [...methods, ...warnings].map(([sentence, mark]) => `${mark}  ${sentence}`);
-  return `${printed.toString()}\n\n${explained.join("\n")}\n`;
+  return `${printed.toString()}\n\n${[...explained, ...dashes].join("\n")}\n`;
 }
 
 function marks(

@@ -2,7 +2,7 @@ import { type Command, Option } from "commander";
 import { correctingError } from "../estimates/devoicingError.ts";
 import { devoicingRates, type RateRow } from "../estimates/rates.ts";
 import { ratesWithWords } from "../estimates/words.ts";
-import { decisionErrorNote, longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
+import { dashes, decisionErrorNote, longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
 import { loadTokensForWords } from "../storage/loadTokens.ts";
@@ -24,16 +24,28 @@ const columns = (level: number): readonly TextColumn<RateRow>[] => [
     heading: `${100 * level} % interval`,
     text: (row) => (row.low === null ? "–" : `${percent(row.low)} to ${percent(row.high)}`),
     right: true,
+    dash: dashes.predicted,
   },
-  { heading: "speakers alike", text: (row) => percent(row.equalWeight?.estimate ?? null), right: true },
-  { heading: "corrected", text: (row) => correctedText(row.corrected), right: true },
+  {
+    heading: "speakers alike",
+    text: (row) => percent(row.equalWeight?.estimate ?? null),
+    right: true,
+    dash: dashes.equalRate,
+  },
+  {
+    heading: "corrected",
+    text: (row) => correctedText(row.corrected),
+    right: true,
+    dash: dashes.corrected,
+  },
   { heading: "vowels", text: (row) => String(row.tokens), right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
-  { heading: "words", text: (row) => String(row.words ?? "–"), right: true },
+  { heading: "words", text: (row) => String(row.words ?? "–"), right: true, dash: dashes.words },
   {
     heading: "interval by word too",
     text: ({ crossed }) => (crossed === null ? "–" : `${percent(crossed.low)} to ${percent(crossed.high)}`),
     right: true,
+    dash: dashes.crossedRate,
   },
   { heading: "basis", text: (row) => row.basis, right: false },
 ];

@@ -2,8 +2,8 @@ import { type Command, Option } from "commander";
 import { type Contrast, contrasts, type Surroundings, surroundings } from "../estimates/lengthContrast.ts";
 import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
 import { ratiosWithWords } from "../estimates/ratiosWithWords.ts";
-import { loadVoicedCells } from "../loadVoicedCells.ts";
-import { leftOutDevoiced } from "../messages/estimates.ts";
+import { type LeftOutVowels, loadVoicedCells } from "../loadVoicedCells.ts";
+import { dashes, leftOutDevoiced, noteOf } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadTokensForWords } from "../storage/loadTokens.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
@@ -25,20 +25,27 @@ const columns = (level: number): readonly TextColumn<RatioRow>[] => [
     heading: `${100 * level} % interval`,
     text: (row) => (row.low === null ? "–" : `${ratio(row.low)} to ${ratio(row.high)}`),
     right: true,
+    dash: dashes.interval,
   },
   {
     heading: "interval by word too",
     text: ({ crossed }) => (crossed === null ? "–" : `${ratio(crossed.low)} to ${ratio(crossed.high)}`),
     right: true,
+    dash: dashes.crossedRatio,
   },
-  { heading: "voiced only", text: ({ voiced }) => ratio(voiced?.estimate ?? null), right: true },
+  {
+    heading: "voiced only",
+    text: ({ voiced }) => ratio(voiced?.estimate ?? null),
+    right: true,
+    dash: dashes.voiced,
+  },
   { heading: "of means", text: (row) => ratio(row.arithmetic), right: true },
-  { heading: "of medians", text: (row) => ratio(row.median), right: true },
+  { heading: "of medians", text: (row) => ratio(row.median), right: true, dash: dashes.median },
   { heading: "long", text: (row) => `${ms(row.long.meanMs)} (${row.long.tokens})`, right: true },
   { heading: "short", text: (row) => `${ms(row.short.meanMs)} (${row.short.tokens})`, right: true },
   { heading: "short at floor", text: (row) => `${(100 * row.atFloorShare).toFixed(0)} %`, right: true },
   { heading: "speakers", text: (row) => String(row.speakers), right: true },
-  { heading: "words", text: (row) => String(row.words ?? "–"), right: true },
+  { heading: "words", text: (row) => String(row.words ?? "–"), right: true, dash: dashes.words },
   { heading: "basis", text: (row) => row.basis, right: false },
 ];
 
@@ -77,6 +84,15 @@ export function registerRatios(program: Command): void {
       const tokens = voiced === null ? await loadTokensForWords(folder, cells) : null;
       const { rows, notes } = tokens === null ? ratios : ratiosWithWords(ratios, tokens, options);
       process.stdout.write(formatEstimates(rows, flags.format, columns(level)));
-      printNotes(voiced === null ? notes : [...notes, leftOutDevoiced(voiced.devoiced, voiced.unknown)]);
+      printNotes([...notes, ...leftOutNotes(voiced?.leftOut ?? [], flags.dataset)]);
     });
+}
+
+/** Devoiced vowels that were left out, by dataset and label set where there are several. */
+function leftOutNotes(leftOut: readonly LeftOutVowels[], datasets?: readonly string[]): string[] {
+  const own = leftOut.filter(({ dataset }) => datasets?.includes(dataset) ?? true);
+  return own.map(({ dataset, labelSet, devoiced, unknown }) => {
+    const note = leftOutDevoiced(devoiced, unknown);
+    return own.length > 1 ? noteOf(dataset, labelSet, note) : note;
+  });
 }

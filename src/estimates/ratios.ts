@@ -1,12 +1,11 @@
 import type { Basis } from "../basis.ts";
-import { devoicedAmongShort, onesidedCuts } from "../messages/estimates.ts";
 import type { Cells } from "./cells.ts";
 import { type ContrastOptions, contrastGroups } from "./contrastGroups.ts";
 import type { CrossedRatio } from "./crossedRatio.ts";
 import type { Cut } from "./dimensions.ts";
-import { filterRestrictions } from "./filter.ts";
-import { type Contrast, type Surroundings, selectContrast, sides } from "./lengthContrast.ts";
+import type { Contrast, Surroundings } from "./lengthContrast.ts";
 import { type RatioCore, ratioCore } from "./ratioCore.ts";
+import { ratioNotes } from "./ratioNotes.ts";
 import type { VoicedRatio } from "./voicedRatio.ts";
 
 export interface RatioRow extends RatioCore {
@@ -43,14 +42,7 @@ export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
   const { contrast, level = 0.95, surroundings = "consonants" } = options;
   const { groups, shown, notes } = contrastGroups(cells, options);
   const rows: RatioRow[] = [];
-  const found = new Map<string, { rows: number; of: number }>();
-  const meet = (phone: string, onesided: 0 | 1) => {
-    const { rows: before, of } = found.get(phone) ?? { rows: 0, of: 0 };
-    found.set(phone, { rows: before + onesided, of: of + 1 });
-  };
   for (const group of groups) {
-    for (const phone of group.onesided) meet(phone, 1);
-    for (const { phone } of group.pairs) meet(phone, 0);
     if (group.pairs.length === 0) continue;
     rows.push({
       by: Object.fromEntries(shown.map((dim) => [dim, group.label(dim)])),
@@ -63,29 +55,5 @@ export function durationRatios(cells: Cells, options: RatioOptions): Ratios {
       surroundings: contrast === "gemination" ? null : surroundings,
     });
   }
-  if (contrast === "vowel-length") notes.push(...devoicedNote(cells, options));
-  const onesided = [...found]
-    .filter(([, { rows: without }]) => without > 0)
-    .map(([phone, counts]) => ({ phone, ...counts }))
-    .sort((a, b) => (a.phone < b.phone ? -1 : 1));
-  if (onesided.length > 0) notes.push(onesidedCuts(onesided, contrast));
-  return { rows, notes };
-}
-
-/** Says how many of the short vowels are devoiced, where somebody heard it. */
-function devoicedNote(
-  cells: Cells,
-  { contrast, filter, surroundings = "consonants" }: RatioOptions,
-): string[] {
-  const { length, devoicedBasis } = cells.dimensions;
-  const short = length.labels.indexOf(sides[contrast].short);
-  const predicted = devoicedBasis.labels.indexOf("predicted");
-  let devoiced = 0;
-  let tokens = 0;
-  for (const cell of selectContrast(cells, filterRestrictions(filter), contrast, surroundings)) {
-    if (length.codes[cell] !== short) continue;
-    tokens += cells.tokens[cell]!;
-    if (devoicedBasis.codes[cell] !== predicted) devoiced += cells.devoiced[cell]!;
-  }
-  return devoiced === 0 ? [] : [devoicedAmongShort(devoiced, tokens)];
+  return { rows, notes: [...notes, ...ratioNotes(cells, groups, options)] };
 }

@@ -19,6 +19,10 @@ import {
 /** Warnings, methods and reasons that results keep in English. The functions that word them give the patterns. */
 export const japaneseMessages: readonly Retelling[] = [
   ...japaneseEstimateMessages,
+  retellingOf(
+    /(.+ \([^()]+\)): ((?:\d+ of the |Left out: |Left out, |Not both ).+)/,
+    (source, note) => `${source}: ${again(note!)}`,
+  ),
   exact(
     rules.tokensNotAtHand(),
     "個々の母音と子音が必要ですが、数だけしかありません。`morascope rules` で結果のフォルダ全体を判定してください",

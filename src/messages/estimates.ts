@@ -60,11 +60,33 @@ export function cutByLength(): string {
   return `"length" cannot be a cut of a length ratio: long and short are the two sides that it compares. Cut by another column, for example phone.`;
 }
 
+/** What a dash means, under the columns of `rates` and `ratios`. */
+export const dashes = {
+  words:
+    "the words of more than a fifth of the sounds are unknown, or the results hold more than 400,000 sounds, which are not read for their words.",
+  crossedRate: "words are not known (see “words”).",
+  crossedRatio:
+    "words are not known (see “words”), or one side of the comparison stands in too few words to allow for them.",
+  equalRate: "there is one speaker only, or none or all of the vowels are devoiced.",
+  corrected:
+    "nothing tells how often the decision errs on these recordings, or the vowels were not measured. A blind sample marked by ear tells it (`morascope sample`, `run --marks`).",
+  voiced: "no short vowel is known to be devoiced, so the ratio is the same; or single sounds are not read.",
+  interval: "it cannot be estimated; the sentence under “mind” says why.",
+  median: "half of the sounds or more stand at the aligner's shortest duration.",
+  predicted: "marks written by a text rule have no interval.",
+} as const;
+
+/** A note that speaks of one of several datasets or label sets. */
+export function noteOf(dataset: string, labelSet: string, note: string): string {
+  return `${dataset} (${labelSet}): ${note}`;
+}
+
 /** Short vowels of a length ratio that were spoken without voice. */
 export function devoicedAmongShort(devoiced: number, short: number): string {
   return `${devoiced} of the ${short} short vowels are devoiced (whispered), as hardly any long vowel is: they are shorter, and their edges harder to place. \`morascope ratios … --voiced-only\` compares without them.`;
 }
 
+/** Of all vowels of a dataset and label set, whatever the filter. */
 export function leftOutDevoiced(devoiced: number, unknown: number): string {
   const left = `Left out: the ${devoiced} vowels of these results that were found to be devoiced.`;
   return unknown === 0 ? left : `${left} Of ${unknown} vowels nobody heard whether they are; they are kept.`;

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type CellToken, cellsFromTokens } from "../../../src/estimates/cellsFromTokens.ts";
 import { durationRatios } from "../../../src/estimates/ratios.ts";
-import { cutByLength, nothingSelected } from "../../../src/messages/estimates.ts";
+import { cutByLength, noteOf, nothingSelected } from "../../../src/messages/estimates.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { tQuantile } from "../../../src/statistics/distributions.ts";
 import { summarise } from "../../../src/statistics/summary.ts";
@@ -184,6 +184,18 @@ test("durationRatios never pools datasets or label sets and refuses a cut by len
   expect(() => durationRatios(cellsFromTokens(tokens), { ...vowels, by: ["length"] })).toThrow(
     new UserError(cutByLength()),
   );
+});
+
+test("durationRatios says of which label set its notes speak, where there are several", () => {
+  const chosen = tokens.slice(0, 3000);
+  const notes = (of: readonly CellToken[]) => durationRatios(cellsFromTokens(of), vowels).notes;
+  const others = chosen.slice(0, 1500).map((t) => ({ ...t, labelSet: "other" }));
+  const alone = [notes(chosen), notes(others)];
+  expect(alone.flat().length).toBeGreaterThan(1);
+  expect(notes([...chosen, ...others])).toEqual([
+    ...alone[0]!.map((note) => noteOf("d1", "full", note)),
+    ...alone[1]!.map((note) => noteOf("d1", "other", note)),
+  ]);
 });
 
 test("durationRatios says what it cannot estimate instead of giving a number", () => {

@@ -45,6 +45,8 @@ const sentences: readonly string[] = [
   estimates.fewTokens("long", 1, 10),
   estimates.fewTokens("short", 4, 10),
   estimates.devoicedAmongShort(278, 2105),
+  estimates.noteOf("jsut", "labels", estimates.devoicedAmongShort(278, 2105)),
+  estimates.noteOf("jsut", "labels", estimates.leftOutDevoiced(3, 0)),
   estimates.leftOutDevoiced(3, 0),
   estimates.leftOutDevoiced(3, 4),
   estimates.onesidedCuts([{ phone: "b", rows: 2, of: 2 }], "gemination"),
