@@ -3,7 +3,10 @@
  * parts the built-in pages are made of.
  */
 export * from "../../src/analysis.ts";
+export { speakerWarnings } from "../../src/estimates/explain/speakerWarnings.ts";
+export { differenceBasis } from "../../src/findings/sentences/differenceBasis.ts";
 export { rateBasis } from "../../src/findings/sentences/rates.ts";
+export { ratioBasis } from "../../src/findings/sentences/ratios.ts";
 export { choiceForm } from "./choiceForm.ts";
 export { Choices } from "./choices.ts";
 export { any, chosenFields, chosenSet, one, setChoice } from "./chosenSet.ts";

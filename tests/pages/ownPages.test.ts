@@ -3,9 +3,11 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { safeSpeakers } from "../../src/estimates/rateSafety.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { formatPercent } from "../../src/findings/format.ts";
 import { tokenTableColumns } from "../../src/measures/columns.ts";
+import { fewSpeakers } from "../../src/messages/estimates.ts";
 import { buildSite } from "../../src/publish/buildSite.ts";
 import { newOwnPage, pageExamples } from "../../src/publish/ownPages.ts";
 import { type Served, serve } from "../../src/publish/serve.ts";
@@ -41,6 +43,9 @@ function tokens(): object[] {
   );
 }
 
+/** How the numbers were come by: marked by a person, or times from a dataset's labels. */
+const basisWords = /marked by a person|placed by an aligner|times \S/;
+
 let folder: string;
 let results: string;
 let served: Served;
@@ -68,6 +73,11 @@ describe.each(pageExamples)("a page made from the example %s", (example) => {
     await page.goto(`${served.url}own/my-${example}`, { waitUntil: "networkidle" });
     await page.waitForSelector("figure.figure svg");
     expect(await page.locator("form.choices").count()).toBe(1);
+    const basis = await page.locator("figure.figure .basis").innerText();
+    const speakers = Number(/ (\d+) speakers/.exec(basis)?.[1]);
+    expect(speakers).toBeLessThan(safeSpeakers);
+    expect(basis).toContain(fewSpeakers(speakers, safeSpeakers));
+    expect(basis).toMatch(basisWords);
     expect(await page.locator(".observablehq--error").count()).toBe(0);
     const here = page.locator('nav.wide a[aria-current="page"]');
     expect(await here.textContent()).toBe(`My ${example}`);

@@ -3,6 +3,7 @@ import { mainBasisFilter } from "../../../src/estimates/mainBasisFilter.ts";
 import { compareRates } from "../../../src/estimates/rateContrasts.ts";
 import { devoicingRates } from "../../../src/estimates/rates.ts";
 import { formatPercent, roundPercent } from "../../../src/findings/format.ts";
+import { differenceBasis } from "../../../src/findings/sentences/differenceBasis.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { Choices } from "../choices.ts";
 import { chosenSet } from "../chosenSet.ts";
@@ -100,14 +101,7 @@ export function compareFigure(corpus: Corpus, choices: Choices): HTMLElement {
           ...{ alternative: bounds, format: (value) => signed(value / 100), rule: 0 },
         }),
       ),
-      basis: {
-        counts: words.counts(
-          ...([found.tokens, found.otherTokens] as const),
-          ...([figures.speakers(found.speakers), figures.marks[found.basis]] as const),
-        ),
-        method: `${found.method}.`,
-        warnings: [...new Set([...one.warnings, ...other.warnings])],
-      },
+      basis: differenceBasis(found, [one, other]),
       remarks: [
         ...errorRemarks(
           corpus.error,
