@@ -1,12 +1,12 @@
 import { type Basis, isEvidence } from "../basis.ts";
-import { predictedMarks, predictedNotRate } from "../messages/estimates.ts";
+import { fewVowels, predictedMarks, predictedNotRate } from "../messages/estimates.ts";
 import type { Cells } from "./cells.ts";
 import { clusteredRate, equalWeightRate } from "./clusteredRate.ts";
 import { type CorrectedRate, correctedRate, type DecisionAccuracy } from "./correctedRate.ts";
 import type { Cut, Dim } from "./dimensions.ts";
 import type { Filter } from "./filter.ts";
 import { type RateGroup, rateGroups } from "./rateGroups.ts";
-import { edgeNotice, rateMethod, rateWarnings } from "./rateSafety.ts";
+import { edgeNotice, enoughVowels, rateMethod, rateWarnings } from "./rateSafety.ts";
 import type { CrossedInterval } from "./words.ts";
 
 export interface RateRow {
@@ -78,7 +78,8 @@ function rateRow(group: RateGroup, level: number, accuracy: DecisionAccuracy | u
   const rate = clusteredRate(marked, devoiced, level);
   const { estimate, low, high, method } = rate;
   const doubts = rateWarnings(method, head.speakers, rate);
-  const warnings = [...doubts, ...edgeNotice(method, estimate, doubts)];
+  const few = head.tokens < enoughVowels ? [fewVowels(enoughVowels)] : [];
+  const warnings = [...doubts, ...few, ...edgeNotice(method, estimate, doubts)];
   return {
     ...head,
     ...{ estimate, low, high },

@@ -74,6 +74,10 @@ export const japaneseEstimateMessages: readonly Retelling[] = [
       `${sides[side!] ?? side}音は${n}個だけで、${wanted}個に足りません。区間はおおよそです。`,
   ),
   tell(
+    estimates.fewVowels,
+    (wanted) => `母音が${wanted}個に満たず、割合を言うには少なすぎます。区間の示す範囲とだけ読んでください。`,
+  ),
+  tell(
     estimates.devoicedAmongShort,
     (devoiced, short) =>
       `短母音${short}個のうち${devoiced}個は無声化しています。長母音はほとんど無声化しません。無声化した母音は短く、境界も置きにくいものです。\`morascope ratios … --voiced-only\` はこれを除いて比べます。`,

@@ -138,6 +138,11 @@ export function fewTokens(side: string, tokens: number, wanted: number): string 
   return `Only ${tokens} ${side} token${tokens === 1 ? "" : "s"} where ${wanted} are wanted: the interval is only approximate.`;
 }
 
+/** The same for every row that it holds for, so that it is said once. */
+export function fewVowels(wanted: number): string {
+  return `Fewer than ${wanted} vowels: too few to say how often; the interval alone says what they allow.`;
+}
+
 /** What stands in the place of a rate where a text rule wrote the marks. */
 export function predictedShareText(share: number): string {
   return `predicted by rule: ${(100 * share).toFixed(1)} %`;

@@ -1,9 +1,9 @@
+import { enoughVowels } from "../../estimates/rateSafety.ts";
 import type { RateRow } from "../../estimates/rates.ts";
 import type { RatioRow } from "../../estimates/ratios.ts";
 import { interfaceText } from "../../interface/interfaceText.ts";
 import { formatAmount, formatCount, intervalName, joinWords, percentRange, roundPercent } from "../format.ts";
 import { soundName } from "../soundNames.ts";
-import { enoughVowels } from "./rates.ts";
 import { compareRatios } from "./ratios.ts";
 import { voicedSentence } from "./voicedRatios.ts";
 

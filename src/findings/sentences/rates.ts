@@ -1,3 +1,4 @@
+import { enoughVowels } from "../../estimates/rateSafety.ts";
 import type { RateRow } from "../../estimates/rates.ts";
 import { interfaceText } from "../../interface/interfaceText.ts";
 import { retold } from "../../interface/retold.ts";
@@ -36,9 +37,6 @@ export function rateSentence({ words, plural }: Subject, row: RateRow): string {
     ? say.oneSpeaker(words, rate, cases, range(row))
     : say.several(words, plural, rate, cases, range(row), formatAmount(row.speakers, "speaker"));
 }
-
-/** Fewest vowels for a rate to be told by its number, or ranked among others. */
-export const enoughVowels = 10;
 
 /** What a text rule marks, in a list: counts, no share. */
 export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {

@@ -2,7 +2,12 @@ import { expect, test } from "vitest";
 import { type CellToken, cellsFromTokens } from "../../../src/estimates/cellsFromTokens.ts";
 import { clusteredRate } from "../../../src/estimates/clusteredRate.ts";
 import { devoicingRates } from "../../../src/estimates/rates.ts";
-import { noDevoicingMarks, nothingSelected, predictedMarks } from "../../../src/messages/estimates.ts";
+import {
+  fewVowels,
+  noDevoicingMarks,
+  nothingSelected,
+  predictedMarks,
+} from "../../../src/messages/estimates.ts";
 import { plainToken, sampleTokens, shuffled } from "./sampleTokens.ts";
 
 const tokens = sampleTokens(6000, 7, 2);
@@ -55,6 +60,13 @@ test("devoicingRates speaks of one speaker only where there is one", () => {
   const [row] = devoicingRates(cellsFromTokens(sampleTokens(300, 1, 3))).rows;
   expect(row).toMatchObject({ speakers: 1, scope: "one speaker", safe: false, equalWeight: null });
   expect(row!.warnings).toHaveLength(1);
+});
+
+test("devoicingRates of fewer than ten vowels says that they are too few", () => {
+  const chosen = tokens.filter((t) => t.kind === "vowel" && t.devoiced !== null);
+  const few = (count: number) =>
+    devoicingRates(cellsFromTokens(chosen.slice(0, count))).rows[0]!.warnings.includes(fewVowels(10));
+  expect([1, 3, 9, 10, 200].map(few)).toEqual([true, true, true, false, false]);
 });
 
 test("devoicingRates refuses marks predicted by rule and says why", () => {

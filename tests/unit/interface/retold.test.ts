@@ -42,6 +42,7 @@ const sentences: readonly string[] = [
   estimates.noSpread(),
   estimates.medianAtFloor(),
   estimates.boundByFloor(),
+  estimates.fewVowels(10),
   estimates.fewTokens("long", 1, 10),
   estimates.fewTokens("short", 4, 10),
   estimates.devoicedAmongShort(278, 2105),
