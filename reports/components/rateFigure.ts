@@ -1,4 +1,5 @@
 import { bases } from "../../src/basis.ts";
+import { differenceBetween } from "../../src/estimates/differenceBetween.ts";
 import { mainBasisFilter } from "../../src/estimates/mainBasisFilter.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
@@ -63,7 +64,9 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
           )
         : together!.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
     const notes = together?.notes ?? [];
-    const finding = compareRates(rows, subjectOf(choices));
+    const finding = compareRates(rows, subjectOf(choices), (a, b, level) =>
+      by === bySet ? null : differenceBetween(corpus.cells, { filter, by: [by], level }, a, b),
+    );
     const label = [...comparisons, ...setComparison(corpus)].find(({ value }) => value === by)!.label;
     const shown = rows.some(({ row }) => row.estimate !== null);
     const corrected = rows.some(({ row }) => row.corrected !== null);

@@ -44,11 +44,23 @@ export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {
   return ruleMarks(name, formatCount(devoiced), formatAmount(tokens, "vowel"));
 }
 
+/** The difference of two rows with its interval of this level; null where it cannot be told. */
+export type DifferenceOf = (
+  a: RateRow,
+  b: RateRow,
+  level: number,
+) => { readonly difference: number; readonly low: number; readonly high: number } | null;
+
 /**
- * What several rates say beside one another: which is highest and lowest when their intervals stay apart, else that
- * the corpus does not tell them apart. The comparison is of separate intervals, so it errs on the side of "no difference".
+ * What several rates say beside one another: which is highest and which lowest. Whether that order is sure is judged by
+ * the interval of their difference, so wide that it holds for whichever pair of the rows is looked at (Bonferroni);
+ * without `differenceOf`, by their own intervals, which leave the order open where they overlap, and do not deny it.
  */
-export function compareRates(rows: readonly NamedRate[], subject: Subject): string {
+export function compareRates(
+  rows: readonly NamedRate[],
+  subject: Subject,
+  differenceOf: DifferenceOf = () => null,
+): string {
   const say = interfaceText().sentences.rates;
   const [only] = rows;
   if (only === undefined) return interfaceText().sentences.nothing;
@@ -68,9 +80,25 @@ export function compareRates(rows: readonly NamedRate[], subject: Subject): stri
   if (top === undefined || bottom === undefined) return say.tooFew(enoughVowels);
   if (top === bottom) return say.of(top.name, rateSentence(subject, top.row));
   const [most, least] = [roundPercent(top.row.estimate), roundPercent(bottom.row.estimate)];
-  const tell = top.row.low > bottom.row.high ? say.apart : say.alike;
-  const text = tell(top.name, most, bottom.name, least);
+  const { level } = top.row;
+  const pairs = (ranked.length * (ranked.length - 1)) / 2;
+  const found = differenceOf(top.row, bottom.row, 1 - (1 - level) / pairs);
+  const difference = found === null ? null : differenceWords(found, level, pairs);
+  const sure = found === null ? top.row.low > bottom.row.high : found.low > 0;
+  const tell = sure ? say.apart : say.open;
+  const text = tell(top.name, most, bottom.name, least, difference);
   return widest.scope === "one speaker" ? say.byOne(text) : capital(text);
+}
+
+function differenceWords(
+  { difference, low, high }: NonNullable<ReturnType<DifferenceOf>>,
+  level: number,
+  pairs: number,
+): string {
+  const points = (share: number) => `${share < 0 ? "−" : ""}${Math.abs(100 * share).toFixed(0)}`;
+  const bounds = interfaceText().format.range(points(low), points(high));
+  const interval = `${intervalName(level)} ${bounds}`;
+  return interfaceText().sentences.rates.difference(points(difference), interval, pairs);
 }
 
 /** How the marks behind rates came about, for the lines under a picture. */

@@ -18,10 +18,22 @@ export const rateSentences = {
     `${name}: the rule marks ${marked} of ${vowels}.`,
   tooFew: (least: number) => `Each of these rests on fewer than ${least} vowels: too few to rank them.`,
   of: (name: string, sentence: string) => `${capital(name)}: ${sentence}`,
-  apart: (top: string, most: string, bottom: string, least: string) =>
-    `devoicing is most frequent for ${top} (${most}) and least for ${bottom} (${least}).`,
-  alike: (top: string, most: string, bottom: string, least: string) =>
-    `no clear difference: from ${least} for ${bottom} to ${most} for ${top}, with intervals that overlap.`,
+  /** `difference`: as `difference` words it, or null. */
+  apart: (top: string, most: string, bottom: string, least: string, difference: string | null) =>
+    `devoicing is most frequent for ${top} (${most}) and least for ${bottom} (${least})${
+      difference === null ? "" : `, ${difference}`
+    }.`,
+  open: (top: string, most: string, bottom: string, least: string, difference: string | null) =>
+    `devoicing ranges from ${least} for ${bottom} to ${most} for ${top}${
+      difference === null
+        ? ". Their intervals overlap: from these alone the order is not certain"
+        : `, ${difference}: that allows for no difference, so the order is not certain`
+    }.`,
+  /** `pairs`: how many pairs of rates the interval allows for. */
+  difference: (points: string, interval: string, pairs: number) =>
+    `a difference of ${points} points (${interval}${
+      pairs > 1 ? `, wide enough for any two of the rates` : ""
+    })`,
   byOne: (text: string) => `In this one speaker, ${text}`,
   how: {
     measured: "devoicing measured from the audio",

@@ -44,10 +44,30 @@ describe("compareRates", () => {
     );
   });
 
-  test("of overlapping intervals says that there is no clear difference", () => {
-    expect(compareRates([named("i", 0.8, 0.6, 0.9), named("u", 0.7, 0.5, 0.85)], vowels)).toMatch(
-      /^No clear difference/,
+  test("of overlapping intervals says that the order is open, not that there is no difference", () => {
+    const sentence = compareRates([named("i", 0.8, 0.6, 0.9), named("u", 0.7, 0.5, 0.85)], vowels);
+    expect(sentence).toMatch(/overlap: from these alone the order is not certain\.$/);
+    expect(sentence).not.toMatch(/no (clear )?difference/i);
+  });
+
+  test("judges by the interval of the difference where it is known, wide enough for any pair", () => {
+    const rows = [named("i", 0.8, 0.6, 0.9), named("u", 0.7, 0.5, 0.85), named("o", 0.5, 0.3, 0.7)];
+    const levels: number[] = [];
+    const by =
+      (low: number) => (a: { estimate: number | null }, b: { estimate: number | null }, level: number) => {
+        levels.push(level);
+        return { difference: a.estimate! - b.estimate!, low, high: 0.5 };
+      };
+    const sure = compareRates(rows, vowels, by(0.1));
+    expect(spaces(sure)).toMatch(
+      /^Devoicing is most frequent for i .* least for o .* 30 points \(95 % interval 10 to 50, /,
     );
+    const open = compareRates(rows, vowels, by(-0.1));
+    expect(spaces(open)).toMatch(
+      /ranges from 50 % for o to 80 % for i, .* −10 to 50, .*allows for no difference/,
+    );
+    expect(levels[0]).toBeCloseTo(1 - 0.05 / 3, 12);
+    expect(compareRates(rows.slice(0, 2), vowels, by(-0.1))).not.toContain("any two");
   });
 
   test("does not rank what rests on fewer than ten vowels", () => {
