@@ -10,6 +10,12 @@ export function setComparison({ sets }: Corpus): ChoiceOption[] {
   return sets.length > 1 ? [{ value: bySet, label: interfaceText().figures.setComparison }] : [];
 }
 
+/** The cut as each set has it: whatever the dataset, and its speakers. */
+export function withoutSet<F extends object>(filter: F) {
+  const { dataset: _, speaker: __, ...cut } = filter as F & { dataset?: unknown; speaker?: unknown };
+  return cut;
+}
+
 /**
  * The same cut of each set in turn, each computed for itself: sets are never added together. A speaker of one set means
  * nothing in another, so that a chosen speaker is dropped.

@@ -3,6 +3,7 @@ import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { retold } from "../../src/interface/retold.ts";
 import { element } from "./element.ts";
 import { citation } from "./keep/citation.ts";
+import { commandLines } from "./keep/commandLines.ts";
 import { numbersIn } from "./keep/keptNumbers.ts";
 import { revealNamed } from "./keep/revealNamed.ts";
 import { tools } from "./keep/tools.ts";
@@ -28,6 +29,8 @@ export interface FigureParts {
   readonly unused?: readonly string[];
   /** `dataset/labelSet` keys the numbers belong to; default: the chosen one, or all of the page. */
   readonly sets?: readonly string[];
+  /** Commands of the terminal that print the same numbers; null where it cannot make the cut. */
+  readonly commands?: readonly (string | null)[];
   /** A drawing to save in place of a picture that is none, e.g. of a table. */
   readonly drawing?: () => Element;
 }
@@ -90,6 +93,8 @@ export function figure(given: FigureParts): HTMLElement {
     picture: picture instanceof Element ? picture : null,
     numbers: numbersIn(numbers),
   };
+  const lines = numbers === null ? null : commandLines(parts.commands ?? [], say);
+  if (lines !== null) numbers?.append(lines);
   const made = element(
     "figure",
     { class: "figure", id, "aria-labelledby": `${id}-finding` },

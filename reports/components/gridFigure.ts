@@ -2,6 +2,7 @@ import { devoicingRates } from "../../src/estimates/rates.ts";
 import { environmentsSentence } from "../../src/findings/sentences/environments.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
+import { ratesCommand } from "../../src/publish/terminalCommand.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
 import { rateOptions } from "./devoicing/corrected.ts";
@@ -14,19 +15,19 @@ import { live } from "./live.ts";
 import { numbersTable } from "./numbersTable.ts";
 import { rateColumns } from "./rateColumns.ts";
 
-function gridCells(corpus: Corpus, choices: Choices): GridCell[] {
+/** Each voiceless sound and the pause after the vowel by itself, voiced ones together. */
+function gridCuts(corpus: Corpus, choices: Choices) {
   const filter = { ...devoicingFilter(corpus, choices, { around: false }), before: "voiceless" };
+  return {
+    voiceless: { filter: { ...filter, after: ["voiceless", "pause"] }, by: ["before", "after"] },
+    voiced: { filter: { ...filter, after: "voiced" }, by: ["before"] },
+  } as const;
+}
+
+function gridCells(corpus: Corpus, cuts: ReturnType<typeof gridCuts>): GridCell[] {
   const options = rateOptions(corpus);
-  const voiceless = devoicingRates(corpus.cells, {
-    ...options,
-    filter: { ...filter, after: ["voiceless", "pause"] },
-    by: ["before", "after"],
-  });
-  const voiced = devoicingRates(corpus.cells, {
-    ...options,
-    filter: { ...filter, after: "voiced" },
-    by: ["before"],
-  });
+  const voiceless = devoicingRates(corpus.cells, { ...options, ...cuts.voiceless });
+  const voiced = devoicingRates(corpus.cells, { ...options, ...cuts.voiced });
   return [
     ...voiceless.rows.map((row) => ({ before: String(row.by.before), after: String(row.by.after), row })),
     ...voiced.rows.map((row) => ({ before: String(row.by.before), after: "voiced", row })),
@@ -37,7 +38,8 @@ function gridCells(corpus: Corpus, choices: Choices): GridCell[] {
 export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
   return live(choices, () => {
     const words = interfaceText().grid;
-    const cells = gridCells(corpus, choices);
+    const cuts = gridCuts(corpus, choices);
+    const cells = gridCells(corpus, cuts);
     const order = ["cl", ...phones.filter((phone) => phone !== "cl" && phone !== "pause"), "pause", "voiced"];
     const present = (side: "before" | "after") => {
       const names = new Set(cells.map((cell) => cell[side]));
@@ -66,6 +68,7 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
         ...(cells.length === 0 ? [] : [words.remark]),
         ...(corrected ? [interfaceText().devoicing.corrected.inTable] : []),
       ],
+      commands: [cuts.voiceless, cuts.voiced].map(({ filter, by }) => ratesCommand(filter, by, corpus.level)),
       numbers:
         cells.length === 0
           ? null

@@ -13,7 +13,8 @@ import {
 } from "../../src/findings/sentences/rates.ts";
 import { soundName } from "../../src/findings/soundNames.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
-import { bySet, ofEachSet, setComparison } from "./bySet.ts";
+import { ratesCommand } from "../../src/publish/terminalCommand.ts";
+import { bySet, ofEachSet, setComparison, withoutSet } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
@@ -89,6 +90,11 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
           : []),
         ...(shown ? [] : byRule),
         ...(rows.length === 0 ? notes.slice(1) : notes),
+      ],
+      commands: [
+        by === bySet
+          ? ratesCommand(withoutSet(filter), [], corpus.level)
+          : ratesCommand(filter, [by], corpus.level),
       ],
       numbers:
         rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label, corrected)),

@@ -2,7 +2,8 @@ import type { Contrast } from "../../src/estimates/lengthContrast.ts";
 import { compareRatios, isFirm, type NamedRatio, ratioBasis } from "../../src/findings/sentences/ratios.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { ReferenceBand } from "../../src/publish/referenceBands.ts";
-import { bySet, ofEachSet, setComparison } from "./bySet.ts";
+import { ratiosCommand } from "../../src/publish/terminalCommand.ts";
+import { bySet, ofEachSet, setComparison, withoutSet } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
 import { figure } from "./figure.ts";
@@ -106,6 +107,11 @@ function ratiosBy(
       basis: ratioBasis(named),
       remarks: notes,
       note: quoted === undefined ? null : bandNote(quoted),
+      commands: [
+        by === bySet
+          ? ratiosCommand({ ...options, filter: withoutSet(options.filter ?? {}) }, [])
+          : ratiosCommand(options, [by]),
+      ],
       numbers: numbersTable(id, named, ratioColumns(label)),
     });
   });

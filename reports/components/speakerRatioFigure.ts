@@ -1,6 +1,7 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
 import { speakerRatiosSentence } from "../../src/findings/sentences/ratios.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
+import { ratiosCommand } from "../../src/publish/terminalCommand.ts";
 import type { Choices } from "./choices.ts";
 import type { Corpus } from "./corpus.ts";
 import { figure } from "./figure.ts";
@@ -46,6 +47,7 @@ export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: C
       finding,
       picture: speakerPlot(dots, { ...ratioAxis, widthPx, domain, overall: band, alternative: finding }),
       remarks: [words.ratioDots],
+      commands: [ratiosCommand(options, ["speaker"])],
       numbers: numbersTable(id, named, ratioColumns(words.speaker)),
     });
   });

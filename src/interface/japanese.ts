@@ -851,6 +851,9 @@ export const japanese: Translation<typeof english> = {
     how: "計算の方法",
     numbers: "数値",
     numbersBehind: "この図の数値",
+    terminal: "端末で同じ数値を出すコマンド",
+    terminalNote:
+      "RESULTS は、run の結果のあるフォルダーです。データセットのほかのラベルや根拠は、そこでは別の行になります。",
     keep: (finding) => `保存・共有: ${finding}`,
     copyNumbers: "数値をコピー",
     saveNumbers: "数値を保存 (CSV)",

@@ -1,8 +1,10 @@
+import { execFileSync } from "node:child_process";
 import type { Page } from "playwright-core";
 import { unsafeUniformIntDistribution, xoroshiro128plus } from "pure-rand";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { registerRates } from "../../src/cli/rates.ts";
 import { registerRatios } from "../../src/cli/ratios.ts";
+import { resultsPlaceholder } from "../../src/publish/terminalCommand.ts";
 import { runCommand } from "../helpers/runCommand.ts";
 import { smallResults } from "./fixtures/writeResults.ts";
 import { type OpenSite, openSite } from "./openSite.ts";
@@ -58,6 +60,16 @@ async function printedOnPage(figure: string, columns: number): Promise<string[]>
   return rows.map((row) => plain(row.slice(1, columns).join(" | ")));
 }
 
+/** The arguments of the command below a figure's numbers, as a shell reads them; null where the figure has no numbers. */
+async function commandOnPage(figure: string): Promise<string[] | null> {
+  const shown = page.locator(`#${figure} .command-lines pre`);
+  if ((await shown.count()) === 0) return null;
+  const line = (await shown.textContent())!;
+  const words = execFileSync("sh", ["-c", `printf '%s\\0' ${line}`], { encoding: "utf8" }).split("\0");
+  expect(words.slice(0, 2)).toEqual(["npx", "morascope"]);
+  return words.slice(2, -1).map((word) => (word === resultsPlaceholder ? open.results : word));
+}
+
 const plain = (text: string) => text.replaceAll("\u00a0", " ").replace(/\s+/g, " ").trim();
 
 /** Rows of the terminal's printed table by their headings. */
@@ -75,9 +87,8 @@ function flags(chosen: Fields, names: readonly string[]): string[] {
 
 const bounds = (interval: string) => (interval === "–" ? ["–", "–"] : interval.split(" to "));
 
-async function ratesInTerminal(chosen: Fields): Promise<string[]> {
-  const { out } = await runCommand(
-    registerRates,
+function ratesInTerminal(chosen: Fields): Promise<string[]> {
+  return ratesBy([
     ...[
       "rates",
       open.results,
@@ -90,16 +101,19 @@ async function ratesInTerminal(chosen: Fields): Promise<string[]> {
     ],
     ...["--length", chosen.length === "any" ? "all" : chosen.length!],
     ...flags(chosen, ["before", "after", "speaker", "position"]),
-  );
+  ]);
+}
+
+async function ratesBy(args: readonly string[]): Promise<string[]> {
+  const { out } = await runCommand(registerRates, ...args);
   return printedRows(out).map((row) => {
     const rate = row.devoiced!.includes("%") && /^[\d.]+ %$/.test(row.devoiced!) ? row.devoiced : "–";
     return [rate, ...bounds(row["95 % interval"]!)].join(" | ");
   });
 }
 
-async function ratiosInTerminal(chosen: Fields, contrast: string): Promise<string[]> {
-  const { out } = await runCommand(
-    registerRatios,
+function ratiosInTerminal(chosen: Fields, contrast: string): Promise<string[]> {
+  return ratiosBy([
     ...[
       "ratios",
       open.results,
@@ -112,17 +126,22 @@ async function ratiosInTerminal(chosen: Fields, contrast: string): Promise<strin
     ],
     ...(contrast === "gemination" ? [] : ["--surroundings", chosen.surroundings!]),
     ...flags(chosen, ["speaker", "position"]),
-  );
+  ]);
+}
+
+async function ratiosBy(args: readonly string[]): Promise<string[]> {
+  const { out } = await runCommand(registerRatios, ...args);
   return printedRows(out)
     .filter((row) => row.ratio !== "–")
     .map((row) => [row.ratio!.replace("≥ ", ""), ...bounds(row["95 % interval"]!)].join(" | "));
 }
 
-test(`numbers on the pages equal the terminal's to the last printed digit, over ${cuts} random cuts`, async () => {
+test(`numbers on the pages equal the terminal's to the last printed digit, over ${cuts} random cuts, and so do the commands below the figures`, async () => {
   const generator = xoroshiro128plus(seed);
   const pick = <T>(of: readonly T[]): T => of[unsafeUniformIntDistribution(0, of.length - 1, generator)]!;
   const address = (file: string, chosen: Fields) => `/${file}?${new URLSearchParams(chosen)}`;
   let compared = 0;
+  let commands = 0;
   for (const [file, first] of [
     ["devoicing", 0],
     ["length", cuts / 2],
@@ -149,14 +168,24 @@ test(`numbers on the pages equal the terminal's to the last printed digit, over 
         const shown = await printedOnPage("devoicing-rates", 4);
         expect(shown, what).toEqual(await ratesInTerminal(chosen));
         compared += shown.length;
+        const command = i % 2 === 0 ? await commandOnPage("devoicing-rates") : null;
+        if (command !== null) {
+          expect(await ratesBy(command), command.join(" ")).toEqual(shown);
+          commands++;
+        }
       } else
         for (const contrast of ["vowel-length", "gemination"]) {
           const shown = await printedOnPage(`${contrast}-ratios`, 4);
           expect(shown.sort(), what).toEqual((await ratiosInTerminal(chosen, contrast)).sort());
           compared += shown.length;
+          const command = i % 2 === 0 ? await commandOnPage(`${contrast}-ratios`) : null;
+          if (command === null) continue;
+          expect((await ratiosBy(command)).sort(), command.join(" ")).toEqual(shown);
+          commands++;
         }
     }
   }
   expect(compared).toBeGreaterThan(2 * cuts);
+  expect(commands).toBeGreaterThan(cuts / 5);
   expect(faults).toEqual([]);
 });

@@ -1,7 +1,9 @@
 import type { Colouring } from "../../../src/estimates/colouring.ts";
 import { soundName } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { explainCommand } from "../../../src/publish/terminalCommand.ts";
 import type { Choices } from "../choices.ts";
+import { chosenSet } from "../chosenSet.ts";
 import { figure } from "../figure.ts";
 import { intervalPlot } from "../intervalPlot.ts";
 import { live } from "../live.ts";
@@ -88,6 +90,7 @@ export function differenceFigure(page: ColouringPage, choices: Choices): HTMLEle
           one === null || one.reason === null ? [] : [own.reason(words.vowels[one.vowel], one.reason)],
         ),
       ],
+      commands: [explainCommand("colouring", chosenSet(page, choices.get("set")).dataset, page.level)],
       numbers: numbersTable(id, told, [
         { name: own.columns.vowel, value: (row) => words.vowels[row.vowel] },
         number(own.columns.difference, (row) => row.difference.estimate),

@@ -3,7 +3,9 @@ import { formatMs, formatPercent, formatRatio } from "../../../src/findings/form
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { retold } from "../../../src/interface/retold.ts";
 import { separatedLeftOut } from "../../../src/messages/explain.ts";
+import { explainCommand } from "../../../src/publish/terminalCommand.ts";
 import type { Choices } from "../choices.ts";
+import { chosenSet } from "../chosenSet.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
@@ -118,6 +120,7 @@ export function effectsFigure(page: ModelPage, choices: Choices): HTMLElement {
         ],
       },
       remarks: [words.remark, ...explanation.warnings.filter((text) => !ofSeparated.includes(text))],
+      commands: [explainCommand(outcome, chosenSet(page, choices.get("set")).dataset, page.level)],
       numbers: numbersTable(id, all, effectColumns(outcome)),
     });
   });

@@ -1,7 +1,9 @@
 import type { VarianceShare } from "../../../src/estimates/explain/explanation.ts";
 import { roundPercent } from "../../../src/findings/format.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { explainCommand } from "../../../src/publish/terminalCommand.ts";
 import type { Choices } from "../choices.ts";
+import { chosenSet } from "../chosenSet.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
@@ -14,7 +16,7 @@ export function varianceFigure(page: ModelPage, choices: Choices): HTMLElement {
   return live(choices, (widthPx) => {
     const { whatMatters, figures } = interfaceText();
     const { variance: words } = whatMatters;
-    const { explanation } = chosenModels(page, choices);
+    const { explanation, outcome } = chosenModels(page, choices);
     const { question } = words;
     const mixed = explanation?.models.find(({ kind }) => kind === "mixed");
     if (explanation === null || mixed === undefined || mixed.variance.length === 0) {
@@ -37,6 +39,7 @@ export function varianceFigure(page: ModelPage, choices: Choices): HTMLElement {
       ),
       basis: { counts: "", method: `${mixed.method}.`, warnings: mixed.warnings },
       remarks: [words.remark],
+      commands: [explainCommand(outcome, chosenSet(page, choices.get("set")).dataset, page.level)],
       numbers: numbersTable(id, mixed.variance, [
         { name: words.columns.of, value: name },
         { name: words.columns.groups, value: ({ groups }) => groups },

@@ -1,7 +1,9 @@
 import type { RhythmOfSpeakers } from "../../../src/estimates/explain/explainTiming.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { rhythmDependsOnText } from "../../../src/messages/explain.ts";
+import { explainCommand } from "../../../src/publish/terminalCommand.ts";
 import type { Choices } from "../choices.ts";
+import { chosenSet } from "../chosenSet.ts";
 import { element } from "../element.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
@@ -91,6 +93,7 @@ export function rhythmFigure(page: TimingPage, choices: Choices): HTMLElement {
       note: publishedNote(
         page.data.published.map((work) => ({ ...work, marks: work.values.map(({ mark }) => mark) })),
       ),
+      commands: [explainCommand("timing", chosenSet(page, choices.get("set")).dataset, page.level, "json")],
       numbers: numbersTable(id, rhythm.perSpeaker, [
         { name: own.columns.speaker, value: (row) => row.speaker },
         value(own.measures.vowelPercent.name, (row) => row.vowelPercent),

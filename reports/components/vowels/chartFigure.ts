@@ -1,7 +1,9 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { retold } from "../../../src/interface/retold.ts";
+import { explainCommand } from "../../../src/publish/terminalCommand.ts";
 import type { FormantTable } from "../../../src/storage/loadReferenceTables.ts";
 import type { Choices } from "../choices.ts";
+import { chosenSet } from "../chosenSet.ts";
 import { element } from "../element.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
@@ -113,6 +115,7 @@ export function chartFigure(page: VowelPage, choices: Choices): HTMLElement {
       note: beside
         ? publishedNote(tables.map((table) => ({ ...table, marks: table.vowels.map(({ mark }) => mark) })))
         : null,
+      commands: [explainCommand("vowel-space", chosenSet(page, choices.get("set")).dataset, page.level)],
       numbers: numbersTable(id, rows, [
         { name: chart.columns.vowel, value: (row) => row.centroid.vowel },
         { name: chart.columns.length, value: (row) => row.centroid.length },

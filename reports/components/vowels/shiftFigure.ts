@@ -3,7 +3,9 @@ import type { LengthShift } from "../../../src/estimates/vowelSpaceGroups.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { retold } from "../../../src/interface/retold.ts";
+import { explainCommand } from "../../../src/publish/terminalCommand.ts";
 import type { Choices } from "../choices.ts";
+import { chosenSet } from "../chosenSet.ts";
 import { figure } from "../figure.ts";
 import { intervalPlot } from "../intervalPlot.ts";
 import { live } from "../live.ts";
@@ -108,6 +110,7 @@ export function shiftFigure(page: VowelPage, choices: Choices): HTMLElement {
         own.remark,
         ...(rows.some(({ shift }) => shift.speakers < speakers) && !alone ? [own.thin] : []),
       ],
+      commands: [explainCommand("vowel-space", chosenSet(page, choices.get("set")).dataset, page.level)],
       numbers: numbersTable(id, rows, [
         { name: own.columns.vowel, value: (row) => row.shift.vowel },
         { name: own.columns.formant, value: (row) => row.formant },

@@ -3,6 +3,9 @@ export const figure = {
   how: "How it was computed",
   numbers: "Numbers",
   numbersBehind: "Numbers behind this picture",
+  terminal: "The same numbers in the terminal",
+  terminalNote:
+    "RESULTS is the folder that the run wrote to. Other labellings and bases of the dataset have rows of their own there.",
   keep: (finding: string) => `To keep or pass on: ${finding}`,
   copyNumbers: "Copy numbers",
   saveNumbers: "Save numbers (CSV)",
