@@ -35,6 +35,19 @@ export const linkBroken = (name: string, target: string): FileWording => ({
   wayOut: "Remove the link or put the file in its place.",
 });
 
+export const linksTooMany = (name: string, target: string, most: number): FileWording => ({
+  rule: "links-too-many",
+  message: `${quote(name)} is a link to ${quote(target)}, to which ${most} other links lead already; it was not followed.`,
+  wayOut: "Remove links between folders that lead to each other.",
+});
+
+export const nameUnreadable = (name: string): FileWording => ({
+  rule: "name-unreadable",
+  message: `The name of ${quote(name)} is not UTF-8, so that the file cannot be opened, or the file was just removed.`,
+  wayOut:
+    "Rename it, or unpack the archive it came in again with its names converted (for instance `unzip -O cp932` for archives from Japanese Windows).",
+});
+
 export const specialFile = (name: string): FileWording => ({
   rule: "special-file",
   message: `${quote(name)} is neither file nor folder (a device, socket or pipe) and was skipped.`,

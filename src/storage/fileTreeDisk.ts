@@ -6,7 +6,9 @@ import {
   folderUnreadable,
   linkBroken,
   linkOutside,
+  linksTooMany,
   namesCollide,
+  nameUnreadable,
   specialFile,
 } from "../messages/fileTree.ts";
 import { UserError } from "../messages/userError.ts";
@@ -28,11 +30,21 @@ export interface DiskListing {
   readonly refused: RefusedFile[];
 }
 
+/** Times that links may lead to one folder. Folders that link to each other can be reached in more ways than can be walked. */
+const mostWays = 8;
+
+interface Walk extends DiskListing {
+  /** How often links have led to a folder, by where it really lies. */
+  readonly ways: Map<string, number>;
+  /** Links that were refused for leading there too often; each is told of once. */
+  readonly refusedLinks: Set<string>;
+}
+
 /** Every file below `folder`. Links that stay inside are followed; the rest is refused. Throws UserError for no folder. */
 export function listDisk(folder: string): DiskListing {
-  const listing: DiskListing = { root: realRoot(folder), files: new Map(), refused: [] };
-  walk(listing, listing.root, "", new Set([listing.root]));
-  return listing;
+  const [root, files, refused] = [realRoot(folder), new Map<string, DiskFile>(), [] as RefusedFile[]];
+  walk({ root, files, refused, ways: new Map(), refusedLinks: new Set() }, root, "", new Set([root]));
+  return { root, files, refused };
 }
 
 function realRoot(folder: string): string {
@@ -46,12 +58,15 @@ function realRoot(folder: string): string {
   return root;
 }
 
-function walk(listing: DiskListing, folder: string, prefix: string, above: ReadonlySet<string>): void {
+function walk(listing: Walk, folder: string, prefix: string, above: ReadonlySet<string>): void {
   let entries: Dirent[];
   try {
     entries = readdirSync(folder, { withFileTypes: true });
   } catch (error) {
-    throw new UserError(folderUnreadable(folder, error instanceof Error ? error.message : String(error)));
+    if (prefix === "" || (error as NodeJS.ErrnoException).code !== "ENOENT")
+      throw new UserError(folderUnreadable(folder, error instanceof Error ? error.message : String(error)));
+    listing.refused.push({ path: prefix, ...nameUnreadable(prefix) });
+    return;
   }
   for (const entry of entries) {
     const relative = `${prefix}${entry.name}`.normalize("NFC");
@@ -59,17 +74,13 @@ function walk(listing: DiskListing, folder: string, prefix: string, above: Reado
     const absolute = path.join(folder, entry.name);
     if (entry.isSymbolicLink()) followLink(listing, absolute, relative, above);
     else if (entry.isDirectory()) walk(listing, absolute, `${relative}/`, new Set(above).add(absolute));
-    else if (entry.isFile()) addFile(listing, relative, absolute, statSync(absolute));
+    else if (entry.isFile())
+      addFile(listing, relative, absolute, statSync(absolute, { throwIfNoEntry: false }));
     else listing.refused.push({ path: relative, ...specialFile(relative) });
   }
 }
 
-function followLink(
-  listing: DiskListing,
-  absolute: string,
-  relative: string,
-  above: ReadonlySet<string>,
-): void {
+function followLink(listing: Walk, absolute: string, relative: string, above: ReadonlySet<string>): void {
   let target: string;
   try {
     target = realpathSync(absolute);
@@ -83,12 +94,21 @@ function followLink(
   }
   const stats = statSync(target);
   if (stats.isFile()) addFile(listing, relative, target, stats);
-  else if (stats.isDirectory() && !above.has(target))
-    walk(listing, target, `${relative}/`, new Set(above).add(target));
+  else if (stats.isDirectory() && !above.has(target)) {
+    const ways = listing.ways.get(target) ?? 0;
+    listing.ways.set(target, ways + 1);
+    if (ways < mostWays) walk(listing, target, `${relative}/`, new Set(above).add(target));
+    else if (!listing.refusedLinks.has(absolute)) {
+      listing.refusedLinks.add(absolute);
+      listing.refused.push({ path: relative, ...linksTooMany(relative, readlinkSync(absolute), mostWays) });
+    }
+  }
 }
 
-function addFile(listing: DiskListing, relative: string, absolute: string, stats: Stats): void {
-  if (listing.files.has(relative)) listing.refused.push({ path: relative, ...namesCollide(relative) });
+/** `stats`: undefined for a file that the system listed and does not find by that name. */
+function addFile(listing: Walk, relative: string, absolute: string, stats: Stats | undefined): void {
+  if (stats === undefined) listing.refused.push({ path: relative, ...nameUnreadable(relative) });
+  else if (listing.files.has(relative)) listing.refused.push({ path: relative, ...namesCollide(relative) });
   else {
     const elsewhere = absolute === path.join(listing.root, relative) ? null : absolute;
     listing.files.set(relative, { path: relative, sizeBytes: stats.size, elsewhere });

@@ -104,6 +104,31 @@ test("openFileTree refuses links on disk that leave the folder, follows those th
   expect(tree.refused.find(({ path }) => path === "leak")).toMatchObject(linkOutside("leak", outside));
 });
 
+test("openFileTree lists folders that all link to each other in less than a second, and says which links were not followed", async () => {
+  const folder = tempFolder();
+  const names = Array.from({ length: 12 }, (_, i) => `f${i}`);
+  for (const name of names) mkdirSync(join(folder, name));
+  for (const name of names)
+    for (const other of names) if (other !== name) symlinkSync(`../${other}`, join(folder, name, other));
+  writeFileSync(join(folder, "f0/a.txt"), "a");
+  const startedAt = performance.now();
+  const tree = await openFileTree(folder);
+  expect(performance.now() - startedAt).toBeLessThan(1000);
+  expect(tree.files.map(({ path }) => path)).toContain("f0/a.txt");
+  expect(new Set(tree.refused.map(({ rule }) => rule))).toEqual(new Set(["links-too-many"]));
+  expect(tree.refused.length).toBeLessThanOrEqual(12 * 11);
+});
+
+test("openFileTree refuses files and folders whose names are not UTF-8 one by one", async () => {
+  const folder = tempFolder({ "a.txt": "a" });
+  const shiftJis = Buffer.from([0x89, 0xb9]);
+  writeFileSync(Buffer.concat([Buffer.from(`${folder}/`), shiftJis, Buffer.from(".wav")]), "x");
+  mkdirSync(Buffer.concat([Buffer.from(`${folder}/`), shiftJis]));
+  const tree = await openFileTree(folder);
+  expect(tree.files.map(({ path }) => path)).toEqual(["a.txt"]);
+  expect(tree.refused.map(({ rule }) => rule)).toEqual(["name-unreadable", "name-unreadable"]);
+});
+
 test("openFileTree takes nothing from an archive that unpacks beyond the limit, and says to unpack it by hand", async () => {
   const bomb = gzipSync(await makeTar([{ name: "zeros.bin", body: "0".repeat(3_000_000) }]));
   expect(bomb.length).toBeLessThan(10_000);
