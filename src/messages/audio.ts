@@ -81,6 +81,18 @@ export const audioLengthField = (bytes: number): AudioWording => ({
   wayOut: "Open it in a sound editor or with `sox --ignore-length` and save it again.",
 });
 
+export const audioLengthUnknown = (): AudioWording => ({
+  rule: "audio-length-field",
+  message: "The header does not say how long the recording is, so nothing tells whether the file is whole.",
+  wayOut: "Listen to its end and save it again, for instance with `flac -d` and `flac`.",
+});
+
+export const audioChannelsDiffer = (found: number, promised: number): AudioWording => ({
+  rule: "audio-damaged",
+  message: `The header says ${promised} channels, but the sound has ${found}.`,
+  wayOut: fetchAgain,
+});
+
 export const audioDamaged = (reason: string): AudioWording => ({
   rule: "audio-damaged",
   message: `The sound cannot be decoded (${reason}).`,

@@ -1,13 +1,16 @@
 import { FLACDecoder } from "@wasm-audio-decoders/flac";
 import CodecParser, { type CodecFrame } from "codec-parser";
-import { audioHeaderBroken, audioNoSamples } from "../messages/audio.ts";
+import { audioHeaderBroken, audioLengthUnknown, audioNoSamples } from "../messages/audio.ts";
 import type { AudioHeader } from "./audioHeader.ts";
 import { checkLimits } from "./audioLimits.ts";
 import { AudioRefused } from "./audioRefused.ts";
 import { decodeInSlices, type SliceDecoder } from "./audioSlices.ts";
 import { type AudioSource, asciiAt, id3Length, viewOf } from "./audioSource.ts";
 
-/** Reads the STREAMINFO block (RFC 9639, section 8.2). A length of 0 there means unknown: then `exact` is false. */
+/**
+ * Reads the STREAMINFO block (RFC 9639, section 8.2). A length of 0 there means unknown, as programs write that cannot
+ * go back to their header: refused, since a file that is cut short would pass for faster speech.
+ */
 export function readFlacHeader(source: AudioSource): AudioHeader {
   const start = source.readPart(id3Length(source), 42);
   if (start.length < 42 || asciiAt(start, 0, 4) !== "fLaC" || (start[4]! & 0x7f) !== 0)
@@ -18,7 +21,8 @@ export function readFlacHeader(source: AudioSource): AudioHeader {
   const frames = (start[21]! & 0x0f) * 2 ** 32 + viewOf(start).getUint32(22, false);
   checkLimits(source.name, sampleRateHz, channels, frames / sampleRateHz);
   if (source.sizeBytes <= id3Length(source) + 42) throw new AudioRefused(source.name, audioNoSamples());
-  return { format: "flac", sampleRateHz, channels, durationSec: frames / sampleRateHz, exact: frames > 0 };
+  if (frames === 0) throw new AudioRefused(source.name, audioLengthUnknown());
+  return { format: "flac", sampleRateHz, channels, durationSec: frames / sampleRateHz, exact: true };
 }
 
 /** The parser takes a frame as whole only when more bytes follow; without these it drops the last one of many files. */

@@ -1,4 +1,5 @@
 import {
+  audioChannelsDiffer,
   audioDamaged,
   audioLongerThanHeader,
   audioNoSamples,
@@ -52,6 +53,8 @@ export async function decodeInSlices(
   let frames = 0;
   const take = ({ channelData, samplesDecoded, errors }: Decoded, bytesRead: number): void => {
     if (errors.length > 0) throw new AudioRefused(name, audioDamaged(errors[0]!.message));
+    if (samplesDecoded > 0 && channelData.length < channels)
+      throw new AudioRefused(name, audioChannelsDiffer(channelData.length, channels));
     frames += samplesDecoded;
     if (frames > promised + tolerance.extra) throw new AudioRefused(name, audioLongerThanHeader(durationSec));
     if (frames * channels > mostValues)

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { audioChannelsDiffer, audioLengthUnknown } from "../../../src/messages/audio.ts";
 import { readAudio } from "../../../src/storage/readAudio.ts";
 
 const folder = join(import.meta.dirname, "../../../data/demo/audio");
@@ -37,4 +38,15 @@ test("readAudio(flac) gives the same samples whatever was decoded before: a tag 
     expect(one.samples).toEqual(alone);
     expect(other.samples).toEqual(alone);
   }
+});
+
+test("readAudio(flac) refuses by name a header whose channels are not those of the sound, and one without a length", async () => {
+  const sound = readFileSync(join(folder, "demo-01/demo-01-001.flac"));
+  // RFC 9639, section 8.2: three bits of byte 20 are the channels less one, bytes 21 (low half) to 25 the total samples
+  const channels = Buffer.from(sound);
+  channels[20] = (channels[20]! & 0xf1) | (7 << 1);
+  const endless = Buffer.from(sound).fill(0, 22, 26);
+  endless[21] = endless[21]! & 0xf0;
+  await expect(readAudio(channels, "a.flac")).rejects.toThrow(audioChannelsDiffer(1, 8).message);
+  await expect(readAudio(endless, "a.flac")).rejects.toThrow(audioLengthUnknown().message);
 });

@@ -175,14 +175,11 @@ test("readAudio stops a FLAC whose header lies about its length, before it fills
   };
   expect(await refusal(setTotal(2 ** 35), "a.flac")).toBe("audio-too-long");
   expect(await refusal(setTotal(100), "a.flac")).toBe("audio-longer-than-header");
-  expect((await readAudio(setTotal(0), "a.flac")).samples).toHaveLength(24000);
+  expect(await refusal(setTotal(0), "a.flac")).toBe("audio-length-field");
 });
 
-test.each([
-  ["of unknown length", 0],
-  ["as long as its header says", 65535 * 300],
-])("readAudio stops a FLAC of next to nothing that unpacks without end, %s", async (_, total) => {
-  const bomb = silentFlac(300, total);
+test("readAudio stops a FLAC of next to nothing that unpacks to what its header says", async () => {
+  const bomb = silentFlac(300, 65535 * 300);
   expect(bomb.length).toBeLessThan(10_000);
   expect(await refusal(bomb, "a.flac")).toBe("audio-unpacks-too-far");
 });
