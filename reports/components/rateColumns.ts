@@ -14,8 +14,8 @@ export const percentAxis = {
   format: (value: number) => `${value.toFixed(0)} %`,
 };
 
-/** The numbers behind a picture of rates; `first` heads the names, `corrected` adds what the known error makes of them. */
-export function rateColumns(first: string, corrected = false): NumbersColumn<NamedRate>[] {
+/** The numbers behind a picture of rates; `first` heads the names, `corrected` adds what the known error makes of them, `byWord` the intervals that allow for words too. */
+export function rateColumns(first: string, corrected = false, byWord = false): NumbersColumn<NamedRate>[] {
   const words = interfaceText().sentences.rates.columns;
   const share = (pick: (row: RateRow) => number | null) => ({
     value: ({ row }: NamedRate) => pick(row),
@@ -31,6 +31,13 @@ export function rateColumns(first: string, corrected = false): NumbersColumn<Nam
           { name: words.corrected, ...share((row) => row.corrected?.estimate ?? null) },
           { name: words.correctedLow, ...share((row) => row.corrected?.low ?? null) },
           { name: words.correctedHigh, ...share((row) => row.corrected?.high ?? null) },
+        ]
+      : []),
+    ...(byWord
+      ? [
+          { name: words.wordLow, ...share((row) => row.crossed?.low ?? null) },
+          { name: words.wordHigh, ...share((row) => row.crossed?.high ?? null) },
+          { name: words.words, value: ({ row }: NamedRate) => row.words ?? null },
         ]
       : []),
     { name: interfaceText().figures.level, value: ({ row }) => row.level },

@@ -1,7 +1,8 @@
 import { bases } from "../../src/basis.ts";
 import { differenceBetween } from "../../src/estimates/differenceBetween.ts";
 import { mainBasisFilter } from "../../src/estimates/mainBasisFilter.ts";
-import { devoicingRates } from "../../src/estimates/rates.ts";
+import { devoicingRates, type RateOptions } from "../../src/estimates/rates.ts";
+import type { VowelWords } from "../../src/estimates/samples/vowelWords.ts";
 import { formatAmount, formatCount, joinWords } from "../../src/findings/format.ts";
 import { mainBasis } from "../../src/findings/sentences/mainBasis.ts";
 import {
@@ -18,6 +19,7 @@ import { bySet, ofEachSet, setComparison, withoutSet } from "./bySet.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
 import type { Corpus } from "./corpus.ts";
+import { ByWord } from "./devoicing/byWord.ts";
 import { correctedPercent, rateOptions } from "./devoicing/corrected.ts";
 import { errorRemarks } from "./devoicing/errorRemarks.ts";
 import { comparisons, devoicingFilter } from "./devoicingChoices.ts";
@@ -48,20 +50,22 @@ const percentRow = ({ name, row }: NamedRate) => ({
 });
 
 /** Rates side by side by what the reader compares. */
-export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
+export function rateFigure(corpus: Corpus, choices: Choices, vowels: VowelWords | null = null): HTMLElement {
+  const byWord = new ByWord(vowels);
+  const rates = (asked: RateOptions) => byWord.rates(devoicingRates(corpus.cells, asked), asked);
   return live(choices, (widthPx) => {
     const by = choices.get("by") as (typeof comparisons)[number]["value"] | typeof bySet;
     const options = rateOptions(corpus);
     const filter = devoicingFilter(corpus, choices);
     const { dataset, labelSet } = chosenSet(corpus, choices.get("set"));
     const apart = mainBasisFilter(corpus.cells, dataset, labelSet);
-    const together = by === bySet ? null : devoicingRates(corpus.cells, { ...options, filter, by: [by] });
+    const together = by === bySet ? null : rates({ ...options, filter, by: [by] });
     const rows: NamedRate[] =
       by === bySet
         ? ofEachSet(
             corpus,
             { ...filter, devoicedBasis: bases },
-            (cut) => mainBasis(devoicingRates(corpus.cells, { ...options, filter: cut }).rows).main,
+            (cut) => mainBasis(rates({ ...options, filter: cut }).rows).main,
           )
         : together!.rows.map((row) => ({ name: valueName(by, row.by[by] ?? null), row }));
     const notes = together?.notes ?? [];
@@ -71,6 +75,7 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
     const label = [...comparisons, ...setComparison(corpus)].find(({ value }) => value === by)!.label;
     const shown = rows.some(({ row }) => row.estimate !== null);
     const corrected = rows.some(({ row }) => row.corrected !== null);
+    const withWords = rows.some(({ row }) => row.crossed !== null);
     const byRule = rows
       .filter(({ row }) => row.scope === "rule")
       .map(({ name, row }) => ruleCount(name, row));
@@ -84,6 +89,7 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
         : null,
       basis: rateBasis(rows),
       remarks: [
+        ...byWord.remarks(rows),
         ...errorRemarks(corpus.error, rows, corrected),
         ...(apart.others > 0
           ? [interfaceText().listen.corrections.leftOut(apart.others, joinWords(apart.bases))]
@@ -97,7 +103,9 @@ export function rateFigure(corpus: Corpus, choices: Choices): HTMLElement {
           : ratesCommand(filter, [by], corpus.level),
       ],
       numbers:
-        rows.length === 0 ? null : numbersTable("devoicing-rates", rows, rateColumns(label, corrected)),
+        rows.length === 0
+          ? null
+          : numbersTable("devoicing-rates", rows, rateColumns(label, corrected, withWords)),
     });
   });
 }

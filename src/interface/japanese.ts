@@ -136,6 +136,18 @@ export const japanese: Translation<typeof english> = {
     title: "どの母音が、どこで無声化するか",
     lead: "無声化した母音は、場所と長さを保ったまま声を失います。「です」の「す」、「きた」の「き」がそうです。母音と前後の音を選ぶと、下の数値を区間つきで数え直します。",
     choices: "数えるもの",
+    byWord: {
+      told: (parts) =>
+        `同じ話者の母音どうしと同じように、同じ語の母音どうしも似ることがあります。語も考慮した区間は、${parts.join("、")}です。`,
+      part: (name, interval, n) => `${name} ${interval} (${count(n)}語)`,
+      wider: (points) =>
+        `同じ話者の母音どうしと同じように、同じ語の母音どうしも似ることがあります。語も考慮した区間は「数値」にあり、広がりは最大で${points}ポイントです。`,
+      unknown: "区間は話者だけを考慮しています。このコーパスでは、どの母音がどの語のものかが分かりません。",
+      notCarried:
+        "区間は話者だけを考慮しています。母音が多すぎて、どの語のものかをページに載せられません。「数値」の下のコマンドは、40万音までなら語も考慮した区間を出します。",
+      noTokens:
+        "区間は話者だけを考慮しています。この結果には母音の集計だけがあり、一つ一つの母音はありません。",
+    },
     corrected: {
       shown:
         "塗りつぶし: 判定どおりの数。白抜き: 人が印を付けた母音での判定の誤りで補正した値。その不確かさも区間に含みます。",
@@ -418,6 +430,9 @@ export const japanese: Translation<typeof english> = {
         corrected: "補正した割合",
         correctedLow: "補正した下限",
         correctedHigh: "補正した上限",
+        wordLow: "下限 (語も考慮)",
+        wordHigh: "上限 (語も考慮)",
+        words: "語",
         devoiced: "無声化",
         vowels: "母音の数",
         speakers: "話者",

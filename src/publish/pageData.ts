@@ -13,6 +13,7 @@ import { type FormantSample, formantSample } from "../estimates/samples/formantS
 import { type LengthByRate, lengthByRate } from "../estimates/samples/lengthByRate.ts";
 import { type ProbabilityCells, probabilityCells } from "../estimates/samples/probabilityCells.ts";
 import { type StretchSample, stretchSample } from "../estimates/samples/stretchSample.ts";
+import { type VowelWords, vowelWords } from "../estimates/samples/vowelWords.ts";
 import { type TwinMora, twinMorae } from "../estimates/timing/devoicedMora.ts";
 import type { TokenTable } from "../estimates/tokenTable.ts";
 import { type VowelSpace, vowelSpace } from "../estimates/vowelSpace.ts";
@@ -76,6 +77,9 @@ export interface ProbabilityData {
   readonly cells: BySource<{ readonly cells: ProbabilityCells }>;
 }
 
+/** `vowel-words.json`; null for results without tokens. */
+export type VowelWordsData = VowelWords | null;
+
 /** Samples are drawn with it, so that the same results give the same bytes. */
 const seed = 1;
 
@@ -127,8 +131,10 @@ export async function writePageData(
     cells: each((table, { rows }) => ({ cells: probabilityCells(table, rows) })),
   };
   const devoicing: DevoicingData = { error: await readDevoicingError(results) };
+  const words: VowelWordsData = table === null ? null : vowelWords(table);
   const files = {
     devoicing,
+    "vowel-words": words,
     ...{ timing, colouring, length, probabilities },
     ...{ "vowel-space": vowels, "what-matters": whatMatters },
   };

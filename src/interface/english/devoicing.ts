@@ -21,6 +21,21 @@ export const devoicing = {
       "On so few marked vowels the decision is not surely better than chance, so that nothing can be corrected.",
   },
 
+  /** Intervals that allow for words beside speakers. */
+  byWord: {
+    told: (parts: readonly string[]) =>
+      `Vowels of one word may be alike, as those of one speaker are. With words allowed for too, the interval is ${parts.join("; ")}.`,
+    part: (name: string, interval: string, words: number) =>
+      `${interval} for ${name} (${words === 1 ? "one word" : `${count(words)} words`})`,
+    wider: (points: string) =>
+      `Vowels of one word may be alike, as those of one speaker are. Intervals that allow for words too stand under “Numbers”; they are up to ${points} points wider.`,
+    unknown:
+      "The intervals allow for speakers, not for words: this corpus does not say which word each of these vowels stands in.",
+    notCarried:
+      "The intervals allow for speakers, not for words: the vowels are too many for a page to carry their words. The command under “Numbers” prints intervals by word too, up to 400,000 sounds.",
+    noTokens:
+      "The intervals allow for speakers, not for words: these results hold no single vowels, only their sums.",
+  },
   compare: {
     heading: "Two cuts side by side",
     lead: "The first cut is the one chosen above. Choose the second one here.",

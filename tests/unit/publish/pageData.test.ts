@@ -34,6 +34,7 @@ async function written(results: string, explanations: Parameters<typeof writePag
     "length",
     "probabilities",
     "devoicing",
+    "vowel-words",
   ];
   const texts = await Promise.all(names.map((name) => readFile(path.join(data, `${name}.json`), "utf8")));
   return { texts, of: (name: string) => JSON.parse(texts[names.indexOf(name)]!) };
@@ -60,4 +61,5 @@ test("writePageData of a folder without tokens has empty lists and the published
   expect(of("vowel-space").published.length).toBeGreaterThan(5);
   expect(of("length")).toEqual({ byRate: [] });
   expect(of("devoicing")).toEqual({ error: null });
+  expect(of("vowel-words")).toBeNull();
 });
