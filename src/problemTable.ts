@@ -1,20 +1,10 @@
 import type { Problem } from "./datasets/types.ts";
+import { problemCsvColumns } from "./messages/csvColumns.ts";
 import { toCsv } from "./storage/writeCsv.ts";
-
-const problemColumns = [
-  "dataset",
-  "utterance",
-  "file",
-  "line",
-  "rule",
-  "message",
-  "wayOut",
-  "excluded",
-] as const;
 
 /** `problems.csv`: a line a problem. */
 export function problemTable(problems: readonly Problem[]): string {
-  return toCsv(problemColumns, problems);
+  return toCsv(Object.keys(problemCsvColumns), problems);
 }
 
 /** A file may be reported when it is found and again when it is read: it counts once. */

@@ -3,6 +3,7 @@ import type { AgreementReport } from "../compareWithLabels.ts";
 import type { BoundaryAgreement } from "../estimates/agreement/agreement.ts";
 import type { DevoicingShares } from "../estimates/agreement/devoicingAgreement.ts";
 import * as messages from "../messages/agreement.ts";
+import { agreementCsvColumns } from "../messages/csvColumns.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 
 const percent = (share: number | null) => (share === null ? "–" : `${(100 * share).toFixed(1)} %`);
@@ -75,22 +76,10 @@ function heardClasses({ boundaries }: AgreementReport): boolean {
 
 /** One row a class of boundary, `all` first. */
 export function agreementCsv({ boundaries }: AgreementReport): string {
-  const columns = [
-    "class",
-    "n",
-    "medianMs",
-    "meanMs",
-    "biasMs",
-    "within10",
-    "within20",
-    "within50",
-    "sameTimes",
-    "basis",
-  ];
   const { byClass, basis, sameTimes } = boundaries;
   const rows = [["all", boundaries] as const, ...Object.entries(byClass)];
   return toCsv(
-    columns,
+    Object.keys(agreementCsvColumns),
     rows.map(([name, summary]) => ({ class: name, ...summary, sameTimes, basis })),
   );
 }

@@ -50,6 +50,12 @@ export const commands: readonly CommandEntry[] = [
     load: async () => (await import("./phones.ts")).registerPhones,
   },
   {
+    name: "columns",
+    takes: "[options] [table]",
+    summary: "what the columns of tables in CSV mean",
+    load: async () => (await import("./columns.ts")).registerColumns,
+  },
+  {
     name: "rates",
     takes: ofResults,
     summary: "how often vowels are devoiced, by environment",

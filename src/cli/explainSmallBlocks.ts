@@ -36,7 +36,7 @@ export function blocksOfColouring(colouring: Colouring): Block[] {
 /** The devoicing decision against marks. */
 export function blocksOfError(error: DecisionError): Block[] {
   const { dataset, labelSet, vowels, basis, sensitivity, specificity } = error;
-  const keys = { dataset, labelSet, vowels, basis };
+  const keys = { dataset, labelSet, judged: vowels, basis };
   const heading = `Devoicing decision against marks, ${vowels} of ${dataset} (${labelSet})`;
   if (error.reason !== null)
     return [

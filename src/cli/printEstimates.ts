@@ -1,4 +1,3 @@
-import { not, table } from "arquero";
 import Table from "cli-table3";
 import { toCsv } from "../storage/writeCsv.ts";
 import type { EstimateFlags } from "./estimateOptions.ts";
@@ -23,29 +22,21 @@ export function formatEstimates<R extends EstimateRow>(
   rows: readonly R[],
   format: EstimateFlags["format"],
   columns: readonly TextColumn<R>[],
+  csvColumns: Readonly<Record<string, string>>,
 ): string {
   if (format === "json") return `${JSON.stringify(rows, null, 2)}\n`;
-  if (format === "csv") return csvOf(rows);
+  if (format === "csv") return csvOf(rows, Object.keys(csvColumns));
   return rows.length === 0 ? "" : tableOf(rows, columns);
 }
 
-/** Fields that hold a group of values, or null in its place; they become columns with joined names (`longMeanMs`). */
-const groups = ["equalWeight", "crossed", "voiced", "corrected", "censored", "long", "short"] as const;
-
-/** Cuts come first, then the fields in the order of the row's type; lists are joined by a blank. */
-function csvOf(rows: readonly EstimateRow[]): string {
-  const flat = rows.map(({ by, ...rest }) => flatten({ ...by, ...rest }));
-  const names = [...new Set(flat.flatMap((row) => Object.keys(row)))];
-  const all = table(
-    Object.fromEntries(names.map((name) => [name, flat.map((row) => row[name] ?? null)])),
-    names,
+/** Cuts come first, then the columns that the documentation names, whether filled or not; lists are joined by a blank. */
+function csvOf(rows: readonly EstimateRow[], columns: readonly string[]): string {
+  const cuts = Object.keys(rows[0]?.by ?? {});
+  const all = [...cuts, ...columns.filter((name) => !cuts.includes(name))];
+  return toCsv(
+    all,
+    rows.map(({ by, ...rest }) => flatten({ ...by, ...rest })),
   );
-  const kept = all.select(not(groups.filter((group) => names.some((name) => isPartOf(name, group)))));
-  return toCsv(kept.columnNames(), kept.objects());
-}
-
-function isPartOf(name: string, group: string): boolean {
-  return name.startsWith(group) && /^[A-Z]/.test(name.slice(group.length));
 }
 
 function flatten(row: object, prefix = ""): Record<string, unknown> {

@@ -2,20 +2,15 @@ import { exampleText, exampleValue } from "../findings/rules/exampleText.ts";
 import type { RuleVerdict } from "../findings/rules/verdict.ts";
 import { countedAs, holdsNothing, partText } from "../findings/rules/verdictSentence.ts";
 import { interfaceText } from "../interface/interfaceText.ts";
+import { ruleCsvColumns } from "../messages/csvColumns.ts";
 import { toCsv } from "../storage/writeCsv.ts";
-
-const csvColumns = [
-  ...(["rule", "statement", "verdict", "dataset", "labelSet", "scale", "holds"] as const),
-  ...(["estimate", "low", "high", "bound", "level", "tokens", "speakers", "scope", "basis"] as const),
-  ...(["holdsIn", "failsIn", "sentence", "method", "warnings", "note", "source"] as const),
-];
 
 const manyVerdicts = (level: number) => interfaceText().rules.many(String(Number((100 * level).toFixed(2))));
 
 /** Verdicts as the format asks, ready for standard output. */
 export function formatVerdicts(verdicts: readonly RuleVerdict[], format: "text" | "json" | "csv"): string {
   if (format === "json") return `${JSON.stringify(verdicts, null, 2)}\n`;
-  if (format === "csv") return toCsv(csvColumns, verdicts.map(csvRow));
+  if (format === "csv") return toCsv(Object.keys(ruleCsvColumns), verdicts.map(csvRow));
   return verdicts.length === 0 ? "" : textOf(verdicts);
 }
 

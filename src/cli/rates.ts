@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import { correctingError } from "../estimates/devoicingError.ts";
 import { devoicingRates, type RateRow } from "../estimates/rates.ts";
 import { ratesWithWords } from "../estimates/words.ts";
+import { rateCsvColumns } from "../messages/estimateColumns.ts";
 import { dashes, decisionErrorNote, longVowelsLeftOut, predictedShareText } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
@@ -92,7 +93,7 @@ export function registerRates(program: Command): void {
       const { rows, notes } = tokens === null ? rates : ratesWithWords(rates, tokens, options);
       if (error !== null && rows.some(({ basis }) => basis === "measured"))
         notes.push(decisionErrorNote(error));
-      process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level)));
+      process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level), rateCsvColumns));
       printNotes(flags.length === undefined && length === "short" ? [...notes, longVowelsLeftOut()] : notes);
     });
 }

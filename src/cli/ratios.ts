@@ -3,6 +3,7 @@ import { type Contrast, contrasts, type Surroundings, surroundings } from "../es
 import { durationRatios, type RatioRow } from "../estimates/ratios.ts";
 import { ratiosWithWords } from "../estimates/ratiosWithWords.ts";
 import { type LeftOutVowels, loadVoicedCells } from "../loadVoicedCells.ts";
+import { ratioCsvColumns } from "../messages/estimateColumns.ts";
 import { dashes, leftOutDevoiced, noteOf } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadTokensForWords } from "../storage/loadTokens.ts";
@@ -83,7 +84,7 @@ export function registerRatios(program: Command): void {
       const ratios = durationRatios(cells, options);
       const tokens = voiced === null ? await loadTokensForWords(folder, cells) : null;
       const { rows, notes } = tokens === null ? ratios : ratiosWithWords(ratios, tokens, options);
-      process.stdout.write(formatEstimates(rows, flags.format, columns(level)));
+      process.stdout.write(formatEstimates(rows, flags.format, columns(level), ratioCsvColumns));
       printNotes([...notes, ...leftOutNotes(voiced?.leftOut ?? [], flags.dataset)]);
     });
 }

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { commandLine } from "../../../src/cli/main.ts";
 import { parseDatasetFile } from "../../../src/datasets/datasetFile.ts";
 import { parseRules } from "../../../src/findings/rules/parseRules.ts";
+import { csvTables } from "../../../src/messages/csvColumns.ts";
 import { resultFiles } from "../../../src/storage/resultsFolder.ts";
 
 const root = join(import.meta.dirname, "../../..");
@@ -55,4 +56,12 @@ test("every command has a summary and every option a description", () => {
     for (const option of command.options)
       expect(option.description, `${command.name()} ${option.flags}`).not.toBe("");
   }
+});
+
+test("every command that prints CSV has its columns documented", () => {
+  const printing = commands.filter(({ options }) =>
+    options.some(({ argChoices }) => argChoices?.includes("csv")),
+  );
+  expect(printing.map((command) => command.name())).toContain("rates");
+  for (const command of printing) expect(Object.keys(csvTables)).toContain(command.name());
 });
