@@ -1,7 +1,7 @@
 import type { Command } from "commander";
 import { readShareSettings } from "../runShare.ts";
 import { type RunFlags, runDatasets } from "./run.ts";
-import { megabytes, threads } from "./runNumbers.ts";
+import { date, megabytes, threads } from "./runNumbers.ts";
 
 type CombineFlags = Pick<RunFlags, "memory" | "report" | "workers" | "date">;
 
@@ -16,7 +16,7 @@ export function registerCombine(program: Command): void {
     .option("--no-report", "leave the site out")
     .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
     .option("--workers <number>", "threads for what is still undone (default: one a core)", threads)
-    .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)")
+    .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)", date)
     .addHelpText(
       "after",
       "\nExample, three jobs and one after them:\n  morascope run jsut --out results --shard 1/3\n  morascope run jsut --out results --shard 2/3\n  morascope run jsut --out results --shard 3/3\n  morascope combine results\n",

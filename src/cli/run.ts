@@ -12,7 +12,17 @@ import { software } from "../software.ts";
 import { hashFile } from "../storage/fileStamps.ts";
 import { loadReader } from "../storage/loadReader.ts";
 import { progressLine } from "./progress.ts";
-import { append, level, megabytes, seconds, share, threads, wholeNumber } from "./runNumbers.ts";
+import {
+  append,
+  date,
+  defaultDate,
+  level,
+  megabytes,
+  seconds,
+  share,
+  threads,
+  wholeNumber,
+} from "./runNumbers.ts";
 import { runSummary } from "./runSummary.ts";
 import { stopOnSignal } from "./stopOnSignal.ts";
 
@@ -81,7 +91,7 @@ export function registerRun(program: Command): void {
       wholeNumber,
       defaultShardSize,
     )
-    .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)")
+    .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)", date)
     .addHelpText("after", "\nExample:\n  morascope run jsut jvs --out results\n")
     .action(async (folders: string[], flags: RunFlags) => {
       await runDatasets(folders, flags);
@@ -147,8 +157,4 @@ function shareSettings(folders: readonly string[], options: RunOptions, flags: R
 
 function queueOptions(url: string, { inHand = 256, attempts = 3, backOff = 2 }: RunFlags): QueueOptions {
   return { url, inHand: Math.max(1, inHand), attempts: Math.max(1, attempts), backoffMs: backOff * 1000 };
-}
-
-function defaultDate(epochSec: string | undefined): string {
-  return (epochSec === undefined ? new Date() : new Date(Number(epochSec) * 1000)).toISOString();
 }

@@ -1,4 +1,6 @@
 import { InvalidArgumentError } from "commander";
+import { epochInvalid } from "../messages/run.ts";
+import { UserError } from "../messages/userError.ts";
 import type { Share } from "../shardWork.ts";
 
 /** Readers of options that are numbers or may be repeated. */
@@ -42,6 +44,26 @@ export function share(text: string): Share {
     throw new InvalidArgumentError("It must be i/n, with i from 1 to n, e.g. 3/8.");
   return { part: Number(part), of: Number(of) };
 }
+
+/** A day, or a day with a time, as the results carry it. */
+export function date(text: string): string {
+  if (!isoDate.test(text) || Number.isNaN(Date.parse(text)))
+    throw new InvalidArgumentError("It must be a date like 2026-11-25 or 2026-11-25T09:00:00Z.");
+  return text;
+}
+
+const isoDate = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:\d\d)?)?$/;
+
+/** The time now, or that of SOURCE_DATE_EPOCH (seconds since 1970), by which builds are made to repeat. Throws UserError for a text that is none. */
+export function defaultDate(epochSec: string | undefined): string {
+  if (epochSec === undefined || epochSec === "") return new Date().toISOString();
+  const seconds = Number(epochSec);
+  if (!/^\d+$/.test(epochSec) || seconds > mostEpochSec) throw new UserError(epochInvalid(epochSec));
+  return new Date(seconds * 1000).toISOString();
+}
+
+/** The last second of the year 9999. */
+const mostEpochSec = 253_402_300_799;
 
 export function append(value: string, list: readonly string[] = []): string[] {
   return [...list, value];

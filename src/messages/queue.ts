@@ -1,6 +1,6 @@
 /** Wording about work that goes over a Redis queue. */
 export function queueUrlInvalid(url: string): string {
-  return `"${url}" is no address of a Redis server. It looks like redis://machine:6379, with a password redis://:password@machine:6379, with TLS rediss://machine:6379.`;
+  return `"${url}" is no address of a Redis server. It looks like redis://machine:6379, with a password redis://:password@machine:6379, with TLS rediss://machine:6379. In a password write @ as %40, / as %2F and % as %25.`;
 }
 
 export function queueUnreachable(url: string, reason: string): string {

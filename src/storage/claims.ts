@@ -57,7 +57,13 @@ export class Claims {
 
   #renew(): void {
     this.#renewals++;
-    for (const name of this.#own) writeFileSync(join(this.#folder, name), this.#text());
+    for (const name of this.#own) {
+      try {
+        writeFileSync(join(this.#folder, name), this.#text());
+      } catch {
+        // a disk that is full or away for a moment: another may do the same work, to the same result
+      }
+    }
   }
 
   #isAbandoned(name: string, path: string): boolean {

@@ -6,6 +6,7 @@ import { lexiconLineUnreadable, lexiconReadingNotKana } from "../messages/phonol
 import { UserError } from "../messages/userError.ts";
 import { kanaToMorae } from "../phonology/kana.ts";
 import type { LexiconEntry } from "../phonology/readingTypes.ts";
+import { readTextFile } from "./fileTreeText.ts";
 
 const Columns = v.tupleWithRest(
   [v.pipe(v.string(), v.minLength(1)), v.pipe(v.string(), v.minLength(1))],
@@ -67,7 +68,7 @@ export function parseCorrections(text: string, file: string): LexiconEntry[] {
 
 /** Reads the user's lexicon; throws a UserError that names the file and line when a line cannot be used. */
 export async function readLexicon(path: string): Promise<LexiconEntry[]> {
-  return parseLexicon(await readFile(path, "utf8"), path);
+  return parseLexicon(readTextFile(path), path);
 }
 
 /** The corrections that come with the project. */

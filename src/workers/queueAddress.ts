@@ -18,13 +18,7 @@ export interface QueueConnection {
 
 /** Reads `redis://[user:password@]host[:port][/number]`; `rediss://` for TLS. Throws UserError for anything else. */
 export function queueConnection(url: string): QueueConnection {
-  let parsed: URL;
-  try {
-    parsed = new URL(url);
-  } catch {
-    throw new UserError(queueUrlInvalid(withoutPassword(url)));
-  }
-  const { protocol, hostname, port, username, password, pathname } = parsed;
+  const { protocol, hostname, port, pathname, username, password } = partsOf(url);
   const db = pathname.replace(/^\//, "");
   if (!/^rediss?:$/.test(protocol) || hostname === "" || !/^\d{0,4}$/.test(db))
     throw new UserError(queueUrlInvalid(withoutPassword(url)));
@@ -32,17 +26,30 @@ export function queueConnection(url: string): QueueConnection {
   return {
     host,
     port: port === "" ? 6379 : Number(port),
-    ...(username === "" ? {} : { username: decodeURIComponent(username) }),
-    ...(password === "" ? {} : { password: decodeURIComponent(password) }),
+    ...(username === "" ? {} : { username }),
+    ...(password === "" ? {} : { password }),
     db: Number(db),
     ...(protocol === "rediss:" ? { tls: isIP(host) === 0 ? { servername: host } : {} } : {}),
     maxRetriesPerRequest: null,
   };
 }
 
+function partsOf(url: string) {
+  try {
+    const { protocol, hostname, port, pathname, username, password } = new URL(url);
+    return {
+      ...{ protocol, hostname, port, pathname },
+      username: decodeURIComponent(username),
+      password: decodeURIComponent(password),
+    };
+  } catch {
+    throw new UserError(queueUrlInvalid(withoutPassword(url)));
+  }
+}
+
 /** The address as it may be shown. */
 export function withoutPassword(url: string): string {
-  return url.replace(/\/\/[^@/]*@/, "//…@");
+  return url.replace(/^([a-z]+:\/\/)?.*@/is, "$1…@");
 }
 
 /** Time in ms within which a server must answer. */

@@ -1,3 +1,4 @@
+import { rmSync } from "node:fs";
 import { expect, test, vi } from "vitest";
 import { Claims } from "../../../src/storage/claims.ts";
 import { tempFolder } from "../../helpers/tempFolder.ts";
@@ -29,6 +30,20 @@ test("Claims: what is renewed stays claimed; what is not is taken over after hal
     expect(waiting.take("a")).toBe(false);
     vi.advanceTimersByTime(2_000);
     expect(waiting.take("a")).toBe(true);
+  } finally {
+    vi.useRealTimers();
+  }
+});
+
+test("Claims: a folder that cannot be written to for a while ends no run", () => {
+  vi.useFakeTimers();
+  try {
+    const folder = tempFolder();
+    const claims = new Claims(folder);
+    claims.take("a");
+    rmSync(folder, { recursive: true });
+    expect(() => vi.advanceTimersByTime(6000)).not.toThrow();
+    claims.close();
   } finally {
     vi.useRealTimers();
   }

@@ -1,7 +1,14 @@
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import { lexiconLineUnreadable, lexiconReadingNotKana } from "../../../src/messages/phonology.ts";
 import { UserError } from "../../../src/messages/userError.ts";
-import { parseCorrections, parseLexicon, readReadingCorrections } from "../../../src/storage/readLexicon.ts";
+import {
+  parseCorrections,
+  parseLexicon,
+  readLexicon,
+  readReadingCorrections,
+} from "../../../src/storage/readLexicon.ts";
+import { tempFolder } from "../../helpers/tempFolder.ts";
 
 test("parseLexicon(text) reads word, reading and accent, skipping comments and empty lines", () => {
   expect(parseLexicon("# mine\n\niPhone\tアイフォン\t3\n仔馬\tこうま\n", "my.tsv")).toEqual([
@@ -37,4 +44,12 @@ test("readReadingCorrections() finds every line of the project's file usable and
   const surfaces = corrections.map((entry) => entry.surface);
   expect(surfaces.length).toBeGreaterThan(100);
   expect(new Set(surfaces).size).toBe(surfaces.length);
+});
+
+test("readLexicon(no file, a folder) says which path cannot be read; it is wrong use, not a fault of the machine", async () => {
+  const folder = tempFolder();
+  for (const path of [folder, join(folder, "none.tsv")])
+    await expect(readLexicon(path)).rejects.toThrow(
+      expect.objectContaining({ message: expect.stringContaining(`${path} cannot be read`), exitCode: 2 }),
+    );
 });
