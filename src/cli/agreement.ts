@@ -3,6 +3,7 @@ import type { Basis } from "../basis.ts";
 import { compareWithLabels } from "../compareWithLabels.ts";
 import { agreementCsv, agreementNotes, agreementText } from "./agreementText.ts";
 import { formats } from "./estimateOptions.ts";
+import { printable } from "./printable.ts";
 import { printNotes } from "./printEstimates.ts";
 
 interface AgreementFlags {
@@ -65,7 +66,7 @@ export function registerAgreement(program: Command): void {
       const print = {
         json: () => `${JSON.stringify(report, null, 2)}\n`,
         csv: agreementCsv,
-        text: agreementText,
+        text: (report: Parameters<typeof agreementText>[0]) => printable(agreementText(report)),
       };
       process.stdout.write(print[flags.format](report));
       printNotes(agreementNotes(report, flags.format));

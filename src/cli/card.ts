@@ -1,6 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import type { CardScheme } from "../publish/tokenCardColours.ts";
 import { writeTokenCard } from "../publish/tokenCardWrite.ts";
+import { printable } from "./printable.ts";
 import { printNotes } from "./printEstimates.ts";
 
 interface CardFlags {
@@ -44,7 +45,7 @@ export function registerCard(program: Command): void {
         ...{ index: flags.index ?? null, phone: flags.phone ?? null, nth: flags.nth },
         ...{ labelSet: flags.labelSet ?? null, scheme: flags.scheme },
       });
-      process.stdout.write(`${flags.out}: ${says}\n`);
+      process.stdout.write(`${flags.out}: ${printable(says)}\n`);
       printNotes(notes);
     });
 }

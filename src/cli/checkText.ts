@@ -2,6 +2,7 @@ import type { CheckReport } from "../checkDataset.ts";
 import type { Problem } from "../datasets/types.ts";
 import * as wording from "../messages/check.ts";
 import { place } from "../messages/datasets.ts";
+import { printableLine } from "./printable.ts";
 
 /** Problems of one rule that are shown unless all are asked for. */
 const shownPerRule = 20;
@@ -35,7 +36,7 @@ export function checkText({ card, phones, readings, problems }: CheckReport, all
     "",
     ...problemLines(problems, all),
   ];
-  return `${lines.map(printable).join("\n")}\n`;
+  return `${lines.map(printableLine).join("\n")}\n`;
 }
 
 function problemLines(problems: readonly Problem[], all: boolean): string[] {
@@ -66,9 +67,4 @@ function ruleLines(rule: string, list: readonly Problem[], all: boolean): string
     ...(shown.length < list.length ? [`    ${wording.moreProblems(list.length - shown.length)}`] : []),
     ...(sameWayOut ? [`    → ${list[0]!.wayOut}`] : []),
   ];
-}
-
-/** Control characters, which a transcript or file name may hold, would steer the terminal. */
-function printable(text: string): string {
-  return text.replace(/[\u0000-\u001f\u007f-\u009f]/g, "�");
 }

@@ -3,6 +3,7 @@ import { machineFault } from "../messages/machine.ts";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
 import { commands } from "./commands.ts";
+import { printable } from "./printable.ts";
 
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
 const wrongUse = 2;
@@ -57,7 +58,7 @@ function endQuietly(error: NodeJS.ErrnoException): void {
 function report(error: unknown): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : wrongUse;
   if (error instanceof UserError) {
-    process.stderr.write(`morascope: ${error.message}\n`);
+    process.stderr.write(`morascope: ${printable(error.message)}\n`);
     return error.exitCode;
   }
   const machine = machineFault(error);

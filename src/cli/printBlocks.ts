@@ -1,5 +1,6 @@
 import Table from "cli-table3";
 import { toCsv } from "../storage/writeCsv.ts";
+import { printable } from "./printable.ts";
 
 /** One part of an answer: a heading, lines of text, and perhaps a table. */
 export interface Block {
@@ -66,7 +67,7 @@ export function interval(bounds: Bounds | null, digits: number): Cell {
 }
 
 export function formatBlocks(blocks: readonly Block[], format: "text" | "csv"): string {
-  return format === "csv" ? csvOf(blocks) : blocks.map(textOf).join("\n");
+  return format === "csv" ? csvOf(blocks) : printable(blocks.map(textOf).join("\n"));
 }
 
 function textOf({ heading, lines, rows, warnings }: Block): string {

@@ -1,6 +1,7 @@
 import Table from "cli-table3";
 import { toCsv } from "../storage/writeCsv.ts";
 import type { EstimateFlags } from "./estimateOptions.ts";
+import { printable } from "./printable.ts";
 
 /** A column of the printed table: its heading and the text of a row; numbers stand to the right. */
 export interface TextColumn<R> {
@@ -26,7 +27,7 @@ export function formatEstimates<R extends EstimateRow>(
 ): string {
   if (format === "json") return `${JSON.stringify(rows, null, 2)}\n`;
   if (format === "csv") return csvOf(rows, Object.keys(csvColumns));
-  return rows.length === 0 ? "" : tableOf(rows, columns);
+  return rows.length === 0 ? "" : printable(tableOf(rows, columns));
 }
 
 /** Cuts come first, then the columns that the documentation names, whether filled or not; lists are joined by a blank. */
@@ -97,5 +98,5 @@ function marks(
 
 /** Warnings and notes go to standard error, so that a program reading the results is not disturbed. */
 export function printNotes(notes: readonly string[]): void {
-  for (const note of notes) process.stderr.write(`note: ${note}\n`);
+  for (const note of notes) process.stderr.write(`note: ${printable(note)}\n`);
 }

@@ -4,6 +4,7 @@ import { countedAs, holdsNothing, partText } from "../findings/rules/verdictSent
 import { interfaceText } from "../interface/interfaceText.ts";
 import { ruleCsvColumns } from "../messages/csvColumns.ts";
 import { toCsv } from "../storage/writeCsv.ts";
+import { printable } from "./printable.ts";
 
 const manyVerdicts = (level: number) => interfaceText().rules.many(String(Number((100 * level).toFixed(2))));
 
@@ -11,7 +12,7 @@ const manyVerdicts = (level: number) => interfaceText().rules.many(String(Number
 export function formatVerdicts(verdicts: readonly RuleVerdict[], format: "text" | "json" | "csv"): string {
   if (format === "json") return `${JSON.stringify(verdicts, null, 2)}\n`;
   if (format === "csv") return toCsv(Object.keys(ruleCsvColumns), verdicts.map(csvRow));
-  return verdicts.length === 0 ? "" : textOf(verdicts);
+  return verdicts.length === 0 ? "" : printable(textOf(verdicts));
 }
 
 function csvRow(verdict: RuleVerdict): object {

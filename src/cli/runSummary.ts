@@ -1,11 +1,12 @@
 import { correctionsAreNoSample, correctionsUsed } from "../messages/corrections.ts";
 import type { RunRecord } from "../runPipeline.ts";
+import { printableLine } from "./printable.ts";
 
 /** What a finished run prints: what was read, what was left out and where the results are. */
 export function runSummary({ datasets, counts, corrections, problems }: RunRecord, out: string): string {
   const lines = datasets.map(
     ({ id, name, licence, speakers, utterances, notice }) =>
-      `${id}: ${name}, ${number(utterances)} utterances of ${amount(speakers, "speaker")} (licence: ${licence.name})${notice === null ? "" : `\n  ${notice}`}`,
+      `${id}: ${printableLine(name)}, ${number(utterances)} utterances of ${amount(speakers, "speaker")} (licence: ${printableLine(licence.name)})${notice === null ? "" : `\n  ${printableLine(notice)}`}`,
   );
   lines.push(
     `${number(counts.phones)} phones read, ${number(counts.tokens)} vowels and consonants in the tables, ${number(counts.cells)} cells.`,

@@ -13,6 +13,7 @@ import { UserError } from "../messages/userError.ts";
 import * as messages from "../messages/words.ts";
 import { software } from "../software.ts";
 import { type LoadedWords, loadWords } from "./loadWords.ts";
+import { printable } from "./printable.ts";
 import { printNotes } from "./printEstimates.ts";
 import { printLookUp, printSets, wordTable } from "./printWords.ts";
 import { writeClips } from "./writeWordClips.ts";
@@ -107,7 +108,7 @@ export function registerWords(program: Command): void {
         throw new UserError(messages.clipsNeedAudio());
       const loaded = await loadWords(folder, flags);
       if (flags.lookUp !== undefined) {
-        process.stdout.write(lookedUp(loaded, flags.lookUp, flags));
+        process.stdout.write(printable(lookedUp(loaded, flags.lookUp, flags)));
         return;
       }
       const words = chooseWords(loaded, flags);
@@ -142,7 +143,7 @@ function chooseWords({ material, notices, notes }: LoadedWords, flags: WordFlags
 function printed(words: DrillWords, { citations, notices, notes }: LoadedWords, flags: WordFlags): string {
   if (flags.format === "json") return `${JSON.stringify({ ...words, citations, notices, notes }, null, 2)}\n`;
   if (flags.format === "html") return handout(words, { paper: flags.paper, citations, notices, software });
-  if (flags.format === "text") return printSets(words);
+  if (flags.format === "text") return printable(printSets(words));
   return wordTable(words, flags.format, { dataset: words.devoicing.dataset, citations, notices });
 }
 
