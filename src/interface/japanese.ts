@@ -1450,8 +1450,8 @@ export const japanese: Translation<typeof english> = {
     byMaker: "そのように合成されたもの",
     byEither: "作成者または読者の印による",
     byRule: "テキストの規則による予測のみ",
-    duration: (ms, error, atFloor) =>
-      `${Math.round(ms)}${error === null ? "" : ` ±${Math.round(error)}`} ms${atFloor ? "以下" : ""}`,
+    duration: (ms, atFloor) => `${Math.round(ms)} ms${atFloor ? "以下" : ""}`,
+    soundAlone: (error) => `音だけから分かる長さの精度は ±${Math.round(error)} ms (標準偏差)`,
     morae: "拍: 選ぶと繰り返し再生します。矢印キーで次へ移ります",
     mora: (kana, voicing, ms) => `${kana}、${voicing === "" ? "" : `${voicing}、`}${ms} ms: 繰り返し`,
     key: { voiced: "有声の母音", devoiced: "無声化", unknown: "不明", consonant: "子音" },

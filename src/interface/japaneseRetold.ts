@@ -69,7 +69,7 @@ const cardPattern = new RegExp(
   [
     "^(long |doubled )?(\\S+(?: \\([^)]*\\))?) between (.+?) and (.+?)(?:, marked (devoiced|voiced))?(?:, in (.+?))?: ",
     "(?:(devoiced|voiced|voicing unknown)(?:, ((?:over )?\\d+)\\s%; (clear|fairly clear|near the boundary)|(, by the label))?(?:: ([^;]+))?; )?",
-    "(at most )?(\\d+)(?: ±\\s(\\d+))?\\sms; edges (\\w+)(?:, voice (\\w+))?\\.",
+    "(at most )?(\\d+)\\sms(?: \\(sound alone: ±(\\d+)\\sms\\))?; edges (\\w+)(?:, voice (\\w+))?\\.",
     "(?: Of the (\\d+)\\sms from (.+?) about (\\d+)\\sms carry the vowel's voice\\.)? Spoken around it: (.*)\\.$",
   ].join(""),
   "su",
@@ -124,7 +124,7 @@ export function cardInJapanese(alt: string): string | null {
   return [
     `${place}${word === undefined ? "" : `、「${word}」`}${marked === undefined ? "" : `、印は${decisions[marked]}`}。`,
     said,
-    `長さ${atMost === undefined ? "" : "は最大"} ${ms}${error === undefined ? "" : ` ± ${error}`} ms。境界は${bases[edges ?? ""]}${voice === undefined ? "" : `、声は${bases[voice]}`}。`,
+    `長さ${atMost === undefined ? "" : "は最大"} ${ms} ms${error === undefined ? "" : ` (音だけからは ±${error} ms)`}。境界は${bases[edges ?? ""]}${voice === undefined ? "" : `、声は${bases[voice]}`}。`,
     whole === undefined
       ? ""
       : `${between}までの ${whole} ms のうち、約 ${voicedMs} ms に母音の声があります。`,

@@ -39,12 +39,23 @@ function margin(probability: number): string {
   return Math.max(probability, 1 - probability) >= clearFrom ? "clear" : "fairly clear";
 }
 
-/** `48 ± 9 ms; edges aligned, voice measured`. */
+/** `48 ms; edges aligned, voice measured`: as much as the picture has room for. */
 export function durationInWords(token: CardToken): string {
-  const error = token.durationErrorMs === null ? "" : ` ±${space}${Math.round(token.durationErrorMs)}`;
-  const duration = `${Math.round(token.durationMs)}${error}${space}ms`;
-  const voice = token.decision === null ? "" : `, voice ${token.decision.basis}`;
-  return `${token.atFloor ? "at most " : ""}${duration}; edges ${token.timeBasis}${voice}`;
+  return timesOf(token, "");
+}
+
+/**
+ * The same with how surely the sound itself shows both edges, one standard deviation: `48 ms (sound alone: ±9 ms); …`. It
+ * is no error of edges that are known otherwise.
+ */
+export function durationWithError(token: CardToken): string {
+  const { durationErrorMs: error } = token;
+  return timesOf(token, error === null ? "" : ` (sound alone: ±${Math.round(error)}${space}ms)`);
+}
+
+function timesOf({ atFloor, durationMs, timeBasis, decision }: CardToken, error: string): string {
+  const voice = decision === null ? "" : `, voice ${decision.basis}`;
+  return `${atFloor ? "at most " : ""}${Math.round(durationMs)}${space}ms${error}; edges ${timeBasis}${voice}`;
 }
 
 const lengths: Readonly<Record<string, string>> = { long: "long ", geminate: "doubled " };
@@ -73,7 +84,7 @@ export function tokenCardAlt({ token, stretch, morae }: TokenCard): string {
   const decision = decisionInWords(token);
   const spoken = morae.map(({ kana }) => kana).join("");
   return [
-    `${placeInWords(token)}${token.word === null ? "" : `, in ${token.word}`}: ${decision === "" ? "" : `${decision}; `}${durationInWords(token)}.`,
+    `${placeInWords(token)}${token.word === null ? "" : `, in ${token.word}`}: ${decision === "" ? "" : `${decision}; `}${durationWithError(token)}.`,
     stretch === null || token.voicedMs === null
       ? ""
       : `Of the ${formatMs(stretch.toMs - stretch.fromMs)} from ${stretchInWords(token)} about ${formatMs(token.voicedMs)} carry the vowel's voice.`,

@@ -35,12 +35,18 @@ export function saidInWords(table: ListenTable, row: number): string {
 }
 
 export function durationInWords(table: ListenTable, row: number): string {
-  const error = numberAt(table, "durationErrorMs", row);
   return interfaceText().listen.duration(
     table.numbers.durationMs[row]!,
-    error,
     flagAt(table, "atFloor", row) === true,
   );
+}
+
+/** Who or what placed the edges, and how surely the sound itself shows them. */
+export function edgesInWords(table: ListenTable, row: number, { card, labels }: CorpusSet): string {
+  const { edges, soundAlone } = interfaceText().listen;
+  const error = numberAt(table, "durationErrorMs", row);
+  const placed = edges(labels.timeBasis, card.synthetic);
+  return error === null ? placed : `${placed}; ${soundAlone(error)}`;
 }
 
 /** Who set the marks of a label set: what a person said, what was made so, or either, where readers corrected what was made. */

@@ -10,7 +10,14 @@ import type { MarkedSound, MarkStore } from "./markStore.ts";
 import { measuresTable } from "./measuresTable.ts";
 import { type PlayBar, playBar } from "./playBar.ts";
 import type { HeardRecording } from "./player.ts";
-import { decisionInWords, durationInWords, madeBy, placeInWords, saidInWords } from "./soundWords.ts";
+import {
+  decisionInWords,
+  durationInWords,
+  edgesInWords,
+  madeBy,
+  placeInWords,
+  saidInWords,
+} from "./soundWords.ts";
 import { drawSpectrogram } from "./spectrogramCanvas.ts";
 import { strip } from "./strip.ts";
 import { stripDrawing } from "./stripDrawing.ts";
@@ -109,7 +116,7 @@ export function tokenView(options: TokenViewOptions): TokenView {
       : `${durationInWords(table, row)}: ${placeInWords(table, row)}`,
     picture: body,
     basis: {
-      counts: `${durationInWords(table, row)}, ${words.edges(set.labels.timeBasis, set.card.synthetic)}. ${set.name}, ${speaker}, ${utterance}.`,
+      counts: `${durationInWords(table, row)}, ${edgesInWords(table, row, set)}. ${set.name}, ${speaker}, ${utterance}.`,
       method: null,
       warnings: [],
     },

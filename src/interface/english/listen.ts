@@ -146,8 +146,10 @@ export const listen = {
   byMaker: "for it was made so",
   byEither: "by its maker’s or a reader’s mark",
   byRule: "for only a text rule has an opinion",
-  duration: (ms: number, error: number | null, atFloor: boolean) =>
-    `${atFloor ? "at most " : ""}${Math.round(ms)}${error === null ? "" : ` ±${space}${Math.round(error)}`}${space}ms`,
+  duration: (ms: number, atFloor: boolean) => `${atFloor ? "at most " : ""}${Math.round(ms)}${space}ms`,
+  /** How surely the sound itself shows both edges of the sound, whoever placed them. */
+  soundAlone: (error: number) =>
+    `by the sound alone its length could be told to ±${Math.round(error)}${space}ms, one standard deviation`,
   edges: (basis: Basis, synthetic: boolean) =>
     basis === "annotated" && synthetic ? "edges known, because the speech was made" : `edges ${basis}`,
   word_: (word: string) => `in ${word}`,

@@ -3,6 +3,7 @@ import type { CardToken } from "../../../src/publish/tokenCard.ts";
 import {
   decisionInWords,
   durationInWords,
+  durationWithError,
   placeInWords,
   stretchInWords,
   tokenCardAlt,
@@ -42,7 +43,8 @@ describe("decisionInWords", () => {
 });
 
 test("durationInWords gives uncertainty and basis, and says when the floor hides the true length", () => {
-  expect(plain(durationInWords(token()))).toBe("60 ± 9 ms; edges aligned, voice measured");
+  expect(plain(durationInWords(token()))).toBe("60 ms; edges aligned, voice measured");
+  expect(plain(durationWithError(token()))).toBe("60 ms (sound alone: ±9 ms); edges aligned, voice measured");
   expect(plain(durationInWords(token({ atFloor: true, durationErrorMs: null, decision: null })))).toBe(
     "at most 60 ms; edges aligned",
   );
@@ -66,6 +68,6 @@ test("stretchInWords names voiceless neighbours only, where the search goes beyo
 
 test("tokenCardAlt says finding, stretch and surroundings", () => {
   expect(plain(tokenCardAlt(sampleCard()))).toBe(
-    "ɯ (u) between s and a pause, in です: devoiced, 97 %; clear; 60 ± 9 ms; edges aligned, voice measured. Of the 290 ms from C1’s release into the pause about 1 ms carry the vowel's voice. Spoken around it: デス.",
+    "ɯ (u) between s and a pause, in です: devoiced, 97 %; clear; 60 ms (sound alone: ±9 ms); edges aligned, voice measured. Of the 290 ms from C1’s release into the pause about 1 ms carry the vowel's voice. Spoken around it: デス.",
   );
 });
