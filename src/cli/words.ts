@@ -1,7 +1,9 @@
 import { type Command, InvalidArgumentError, Option } from "commander";
 import { attestedNear } from "../findings/words/attested.ts";
+import { fewAlike } from "../findings/words/devoicingTable.ts";
 import { type DrillWords, defaultDrillOptions, drillWords } from "../findings/words/drillWords.ts";
 import { vowelsOf } from "../findings/words/environment.ts";
+import { fewForTarget } from "../findings/words/fewForTarget.ts";
 import { handout } from "../findings/words/handout.ts";
 import { lookUp } from "../findings/words/lookUp.ts";
 import { indexSaid, saidWords } from "../findings/words/saidWords.ts";
@@ -129,11 +131,21 @@ function chooseWords({ material, notices, notes }: LoadedWords, flags: WordFlags
     seed: flags.seed,
     weights: flags.weight,
   });
+  const few = fewAlike(material.evidence.devoicing);
+  const { heardOnly, listOnly } = flags;
+  const given = { heardOnly, listOnly, minSpeakers: flags.minSpeakers > 0, list: flags.list !== undefined };
   printNotes([
     ...notices,
     ...notes,
     ...words.sets.flatMap(({ target, items, uncovered }) => [
-      ...(items.length < flags.pairs ? [messages.tooFewForSet(target, items.length, flags.pairs)] : []),
+      ...(items.length < flags.pairs
+        ? [
+            messages.tooFewForSet(target, items.length, flags.pairs, {
+              few: fewForTarget(target, few),
+              given,
+            }),
+          ]
+        : []),
       ...(uncovered.length > 0 ? [messages.environmentsLeft(target, uncovered.length)] : []),
     ]),
   ]);

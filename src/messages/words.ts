@@ -107,15 +107,20 @@ export function oneSpeakerWords(dataset: string): string {
   return `${dataset}: one speaker. Chances and ratios speak of this speaker only.`;
 }
 
+function kindsInWords(
+  kinds: readonly { readonly vowel: string; readonly place: "pause" | "between" }[],
+): string {
+  const where = { pause: "before a pause", between: "between voiceless consonants" };
+  return kinds.map(({ vowel, place }) => `/${vowel}/ ${where[place]}`).join(", ");
+}
+
 /** What the corpus holds too little of: vowels of a quality before a pause or between voiceless consonants. */
 export function fewVowelsAlike(
   dataset: string,
   few: readonly { readonly vowel: string; readonly place: "pause" | "between" }[],
   least: number,
 ): string {
-  const where = { pause: "before a pause", between: "between voiceless consonants" };
-  const list = few.map(({ vowel, place }) => `/${vowel}/ ${where[place]}`).join(", ");
-  return `${dataset}: too few vowels with a mark of these kinds: ${list}. Below ${least} alike the chance stays unknown and no word is proposed; what other vowels do is not carried over.`;
+  return `${dataset}: too few vowels with a mark of these kinds: ${kindsInWords(few)}. Below ${least} alike the chance stays unknown and no word is proposed; what other vowels do is not carried over.`;
 }
 
 export function evidenceFrom(dataset: string, labelSet: string, others: readonly string[]): string {
@@ -126,8 +131,44 @@ export function evidenceFrom(dataset: string, labelSet: string, others: readonly
   return `Evidence comes from ${dataset} (${labelSet}).${rest}`;
 }
 
-export function tooFewForSet(target: string, found: number, wanted: number): string {
-  return `${target}: ${found} found where ${wanted} were wanted. Allow more morae (--max-morae), fewer speakers (--min-speakers) or give a word list (--list).`;
+/** Why a set is smaller than wanted. */
+export interface Shortage {
+  /** Kinds of vowels that the target needs and of which too few bear a mark; `all` that it needs. */
+  readonly few: {
+    readonly kinds: readonly { readonly vowel: string; readonly place: "pause" | "between" }[];
+    readonly all: boolean;
+  };
+  /** Options that leave words out; `list`: the user's own list is at hand. */
+  readonly given: {
+    readonly minSpeakers: boolean;
+    readonly heardOnly: boolean;
+    readonly listOnly: boolean;
+    readonly list: boolean;
+  };
+}
+
+/** What helps depends on what is short: marks of devoicing, or words that the options let through. */
+export function tooFewForSet(
+  target: string,
+  found: number,
+  wanted: number,
+  { few: { kinds, all }, given }: Shortage,
+): string {
+  const marks =
+    kinds.length === 0
+      ? []
+      : [
+          `Too few vowels with a mark: ${kindsInWords(kinds)}; use more recordings, or labels that say which vowels are devoiced.`,
+        ];
+  const ways = [
+    ...(given.heardOnly ? ["leave out --heard-only"] : []),
+    ...(given.minSpeakers ? ["ask for fewer speakers (--min-speakers)"] : []),
+    ...(given.listOnly ? ["put more words into your list, or leave out --list-only"] : []),
+    ...(given.listOnly ? [] : ["allow more morae (--max-morae)"]),
+    ...(given.list ? [] : ["give a word list of your own (--list)"]),
+  ].join(", or ");
+  const options = all ? [] : [`${ways.charAt(0).toUpperCase()}${ways.slice(1)}.`];
+  return [`${target}: ${found} found where ${wanted} were wanted.`, ...marks, ...options].join(" ");
 }
 
 export function environmentsLeft(target: string, environments: number): string {
