@@ -85,14 +85,14 @@ export async function alignDataset(
     keys.set(shard.index, order.key);
     for (const [place, alignment] of part) {
       if (alignment === null)
-        problems.push(recordingProblem(shard.utterances[place]!, recordingTooShortFor(), true));
+        problems.push(recordingProblem(shard.utterances.value[place]!, recordingTooShortFor(), true));
       else matches.push({ shard, place, score: alignment.match });
     }
   }
   if (matches.length > 0 && matches.length < leastToJudge) problems.push(notJudged(card, matches.length));
   const fitting = withoutMismatches(matches, problems);
   const calibration = calibrate(fitting, keys, work);
-  const used = fitting.filter(({ shard, place }) => !shard.byHand.has(place));
+  const used = fitting.filter(({ shard, place }) => !shard.byHand.value.has(place));
   const aligned = new Map<number, number[]>();
   for (const { shard, place } of used) aligned.set(shard.index, [...(aligned.get(shard.index) ?? []), place]);
   return {
@@ -112,9 +112,10 @@ export async function alignDataset(
 }
 
 function listenedIn(shard: HeardShard): Listened[] {
-  return shard.utterances.flatMap(({ speaker }, place) => {
+  const recordings = shard.recordings.value;
+  return shard.utterances.value.flatMap(({ speaker }, place) => {
     const durationMs = shard.durationsMs[place]!;
-    const wanted = shard.recordings[place]?.features === true && durationMs !== null;
+    const wanted = recordings[place]?.features === true && durationMs !== null;
     return wanted ? [{ shard, place, speaker, durationMs }] : [];
   });
 }
@@ -157,7 +158,7 @@ function withoutMismatches(matches: readonly Match[], problems: Problem[]): read
     if (mismatch === null) return true;
     const deviations = { gapDeviation, worstDeviation };
     const wording = textDiffers(mismatch, deviations, defaultMatchLimits, score.worst);
-    problems.push(recordingProblem(shard.utterances[place]!, wording, true));
+    problems.push(recordingProblem(shard.utterances.value[place]!, wording, true));
     return false;
   });
 }
@@ -188,7 +189,7 @@ function calibrate(
   let shardInHand: HeardShard | null = null;
   let part: AlignPart = new Map();
   for (const { shard, place } of matches) {
-    const labels = shard.byHand.get(place);
+    const labels = shard.byHand.value.get(place);
     if (labels === undefined) continue;
     if (shardInHand !== shard) part = requirePart<AlignPart>(orders.cache, keys.get(shard.index)!);
     shardInHand = shard;

@@ -1,12 +1,14 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { createSpeakerMoments } from "./alignment/observations.ts";
-import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { ListedDataset } from "./datasets/openDataset.ts";
 import type { Problem } from "./datasets/types.ts";
 import type { ReadShard } from "./readShards.ts";
 import { codeOf } from "./shards/codeOf.ts";
+import { countIn } from "./shards/cutShards.ts";
 import type { HearAnswer } from "./shards/hearShard.ts";
 import type { RecordingRef } from "./shards/orders.ts";
+import { Packed } from "./shards/packed.ts";
 import { type HearPart, requirePart, soundKey } from "./shards/parts.ts";
 import { recordingProblem, setAside } from "./shards/shardRows.ts";
 import type { ShardWork } from "./shardWork.ts";
@@ -19,7 +21,7 @@ export interface HeardShard extends ReadShard {
   /** Key of its `HearPart`. */
   readonly hear: string;
   /** By place in the shard; null for what is not to be heard. */
-  readonly recordings: readonly (RecordingRef | null)[];
+  readonly recordings: Packed<readonly (RecordingRef | null)[]>;
   /** Length by place in the shard; null for a recording that cannot be used or is not to be heard. */
   readonly durationsMs: readonly (number | null)[];
 }
@@ -33,7 +35,7 @@ export interface HeardDataset {
 
 /** Has every recording that will be aligned or measured decoded, and what the later stages hear of it kept. */
 export async function hearDataset(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shards: readonly ReadShard[],
   work: ShardWork,
 ): Promise<HeardDataset> {
@@ -42,21 +44,22 @@ export async function hearDataset(
   const heard: HeardShard[] = [];
   const moments = new Map<string, Moments>();
   const problems: Problem[] = [];
-  const total = dataset.utterances.length;
+  const total = countIn(shards);
   const task = `Listening to ${dataset.card.id}`;
   for await (const { read, found, failed } of work.map(task, total, shards, async (one) => {
     const done = await orders.attempt(() => hearOne(dataset, one, aligning, work));
-    return { read: one, found: done.part, failed: done.failed, utterances: one.utterances.length };
+    return { read: one, found: done.part, failed: done.failed, utterances: one.count };
   })) {
     if (found === null) {
       problems.push(...setAside(read, "Listening", failed));
       continue;
     }
     const { shard, part } = found;
+    const [utterances, recordings] = [shard.utterances.value, shard.recordings.value];
     for (const [place, one] of part.entries()) {
-      const utterance = shard.utterances[place]!;
+      const utterance = utterances[place]!;
       if (one?.moments) addMoments(moments, utterance.speaker, one.moments);
-      if (one?.refusal && shard.recordings[place]!.features)
+      if (one?.refusal && recordings[place]!.features)
         problems.push(recordingProblem(utterance, one.refusal, true));
     }
     heard.push(shard);
@@ -65,13 +68,15 @@ export async function hearDataset(
 }
 
 async function hearOne(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shard: ReadShard,
   aligning: boolean,
   { orders, unpacked }: ShardWork,
 ): Promise<{ shard: HeardShard; part: HearPart }> {
   const code = codeOf("hear");
-  const wanted = shard.utterances.map((_, place) => recordingAt(dataset, shard, place, aligning, unpacked));
+  const wanted = shard.utterances.value.map((_, place) =>
+    recordingAt(dataset, shard, place, aligning, unpacked),
+  );
   const files = wanted.flatMap((one) => (one === null || one.hash !== null ? [] : [one.file]));
   const name = orders.use(answerKey(code, wanted));
   let answer = orders.cache.get<HearAnswer>(name);
@@ -88,7 +93,7 @@ async function hearOne(
   }
   const { key, hashes } = answer;
   orders.use(soundKey(orders.use(key)));
-  const recordings = wanted.map((one, place) => one && { ...one, hash: hashes[place]! });
+  const recordings = new Packed(wanted.map((one, place) => one && { ...one, hash: hashes[place]! }));
   const durationsMs = part.map((one) => (one === null || one.refusal !== null ? null : one.durationMs));
   return { shard: { ...shard, hear: key, recordings, durationsMs }, part };
 }
@@ -106,14 +111,14 @@ function answerKey(code: string, recordings: readonly (RecordingRef | null)[]): 
 }
 
 function recordingAt(
-  { tree }: OpenDataset,
+  { tree }: ListedDataset,
   shard: ReadShard,
   place: number,
   aligning: boolean,
   unpacked: string,
 ): RecordingRef | null {
-  const { audio, audioStartSec, audioEndSec } = shard.utterances[place]!;
-  const features = aligning && (shard.unlabelled[place]! || shard.byHand.has(place));
+  const { audio, audioStartSec, audioEndSec } = shard.utterances.value[place]!;
+  const features = aligning && (shard.unlabelled[place]! || shard.byHand.value.has(place));
   const voicing = shard.labelled[place]! || shard.unlabelled[place]!;
   if (audio === null || !(features || voicing)) return null;
   const part = { audio, audioStartSec, audioEndSec, features, voicing };
@@ -125,7 +130,7 @@ function recordingAt(
 
 /** Lays members of archives out as files, for whoever decodes them. */
 export function unpackMembers(
-  { tree }: OpenDataset,
+  { tree }: ListedDataset,
   recordings: readonly (RecordingRef | null)[],
   folder: string,
 ): void {

@@ -4,13 +4,14 @@ import type { DatasetCard, Problem } from "./datasets/types.ts";
 import * as messages from "./messages/results.ts";
 import { interrupted } from "./messages/shards.ts";
 import { UserError } from "./messages/userError.ts";
-import { readDataset } from "./readDataset.ts";
+import { type DatasetInShards, inShards, readDataset } from "./readDataset.ts";
 import { TextReader } from "./readShards.ts";
-import type { RunOptions } from "./runPipeline.ts";
+import type { DatasetSource, RunOptions } from "./runPipeline.ts";
 import { defaultShardSize } from "./shards/cutShards.ts";
 import type { Orders } from "./shards/performOrder.ts";
 import { stoppedExit } from "./shards/runOrder.ts";
 import { ShardWork, type Share } from "./shardWork.ts";
+import { collectGarbage } from "./storage/collectGarbage.ts";
 import type { TableRows } from "./storage/resultsWriter.ts";
 
 /** What was read of all datasets. */
@@ -38,13 +39,14 @@ export async function measureDatasets(
   const folderOf = new Map<string, string>();
   let phones = 0;
   for (const source of options.datasets) {
-    const dataset = await openDataset(source.folder, source.card === null ? {} : { card: source.card });
+    const opened = await openInShards(source, shardSize);
+    const { dataset } = opened;
     try {
       const { id } = dataset.card;
       const earlier = folderOf.get(id);
       if (earlier !== undefined) throw new UserError(messages.datasetTwice(id, earlier, source.folder));
       folderOf.set(id, source.folder);
-      const read = await readDataset(dataset, work, { append, reader, shardSize });
+      const read = await readDataset(opened, work, { append, reader });
       cards.push(read.card);
       problems.push(...dataset.problems, ...read.problems);
       phones += read.phones;
@@ -54,6 +56,13 @@ export async function measureDatasets(
   }
   if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
   return { cards, problems, phones };
+}
+
+/** Apart from the rest, so that the list of all utterances is gone once they lie in shards. */
+async function openInShards({ folder, card }: DatasetSource, shardSize: number): Promise<DatasetInShards> {
+  const inHand = inShards(await openDataset(folder, card === null ? {} : { card }), shardSize);
+  await collectGarbage();
+  return inHand;
 }
 
 /** Why the run should stop, if so. */

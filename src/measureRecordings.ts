@@ -1,8 +1,9 @@
 import type { AlignedDataset } from "./alignDataset.ts";
-import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { ListedDataset } from "./datasets/openDataset.ts";
 import { type HeardShard, unpackMembers } from "./hearDataset.ts";
 import type { SpeakerReference } from "./measures/acoustics/learnSpeaker.ts";
 import { codeOf } from "./shards/codeOf.ts";
+import { countIn } from "./shards/cutShards.ts";
 import type { OrderOf } from "./shards/orders.ts";
 import type { LearnPart, MeasurePart } from "./shards/parts.ts";
 import type { ShardWork } from "./shardWork.ts";
@@ -21,7 +22,7 @@ type Speakers = ReadonlyMap<string, SpeakerReference>;
  * then every vowel and consonant. Yields each shard's rows, in order.
  */
 export async function* measureRecordings(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shards: readonly HeardShard[],
   aligned: AlignedDataset | null,
   work: ShardWork,
@@ -29,11 +30,11 @@ export async function* measureRecordings(
   const { id } = dataset.card;
   const { orders } = work;
   const speakers = await learnVoices(id, shards, aligned, work);
-  yield* work.map(`Measuring ${id}`, dataset.utterances.length, shards, async (shard) => {
+  yield* work.map(`Measuring ${id}`, countIn(shards), shards, async (shard) => {
     const order = measureOrder(shard, aligned, speakers, work);
-    if (!orders.cache.has(order.key)) unpackMembers(dataset, shard.recordings, work.unpacked);
+    if (!orders.cache.has(order.key)) unpackMembers(dataset, shard.recordings.value, work.unpacked);
     const { part, failed } = await orders.attempt(() => orders.part<MeasurePart>(order));
-    return { shard, part, failed, utterances: shard.utterances.length };
+    return { shard, part, failed, utterances: shard.count };
   });
 }
 
@@ -72,7 +73,7 @@ async function learnVoices(
     return { shard, order, learnt: part !== null, utterances: order.at.length };
   }))
     for (const place of learnt ? order.at : []) {
-      const { sources } = samples.get(shard.utterances[place]!.speaker)!;
+      const { sources } = samples.get(shard.utterances.value[place]!.speaker)!;
       if (sources.at(-1)?.voices === order.key) sources.at(-1)!.at.push(place);
       else sources.push({ voices: order.key, at: [place] });
     }
@@ -103,8 +104,9 @@ function chooseFrom(
   samples: Map<string, { recordings: number; sources: { voices: string; at: number[] }[] }>,
 ): number[] {
   const own = new Set(aligned?.shards.get(shard.index)?.fitting.aligned);
-  return shard.utterances.flatMap(({ speaker }, place) => {
-    const usable = shard.durationsMs[place] !== null && shard.recordings[place]?.voicing === true;
+  const recordings = shard.recordings.value;
+  return shard.utterances.value.flatMap(({ speaker }, place) => {
+    const usable = shard.durationsMs[place] !== null && recordings[place]?.voicing === true;
     if (!usable || !(shard.labelled[place]! || own.has(place))) return [];
     const sample = samples.get(speaker) ?? { recordings: 0, sources: [] };
     samples.set(speaker, sample);
@@ -160,7 +162,7 @@ function measureOrder(
   speakers: Speakers,
   { orders }: ShardWork,
 ): OrderOf<"measure"> {
-  const own = [...new Set(shard.utterances.map(({ speaker }) => speaker))].flatMap(
+  const own = [...new Set(shard.utterances.value.map(({ speaker }) => speaker))].flatMap(
     (speaker): OrderOf<"measure">["speakers"] => {
       const reference = speakers.get(speaker);
       if (reference === undefined) return [];
@@ -173,7 +175,7 @@ function measureOrder(
     cache: orders.cache.folder,
     key: contentKey("measure", codeOf("measure"), timesKey(shard, aligned), toTaggedJson(own)),
     ...timesOf(shard, aligned),
-    recordings: [...shard.recordings],
+    recordings: [...shard.recordings.value],
     speakers: own,
   };
 }

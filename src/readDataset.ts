@@ -1,11 +1,11 @@
 import { alignDataset } from "./alignDataset.ts";
-import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { ListedDataset, OpenDataset } from "./datasets/openDataset.ts";
 import type { DatasetCard, Problem } from "./datasets/types.ts";
 import { hearDataset } from "./hearDataset.ts";
 import { measureRecordings } from "./measureRecordings.ts";
 import { phonesOf, type ReadShard, readShard, shardKey, type TextReader } from "./readShards.ts";
-import { cutShards, type Shard } from "./shards/cutShards.ts";
-import type { MeasurePart } from "./shards/parts.ts";
+import { countIn, cutShards, type Shard } from "./shards/cutShards.ts";
+import { type MeasurePart, requirePart } from "./shards/parts.ts";
 import { withRepairs } from "./shards/performOrder.ts";
 import { ShardRows, setAside } from "./shards/shardRows.ts";
 import { labelledSets } from "./shards/timedSets.ts";
@@ -16,8 +16,14 @@ export interface ReadDatasetOptions {
   /** Takes each shard's rows, in order. */
   readonly append: (rows: TableRows) => void;
   readonly reader: TextReader;
-  /** Utterances in a shard, about. */
-  readonly shardSize: number;
+}
+
+/** A dataset whose utterances lie in shards, which unpack them for whoever looks. */
+export interface DatasetInShards {
+  readonly dataset: ListedDataset;
+  readonly shards: readonly Shard[];
+  /** Whether there are recordings. */
+  readonly heard: boolean;
 }
 
 export interface ReadDataset {
@@ -31,17 +37,22 @@ export interface ReadDataset {
 /** Labels alone are quickly read: this many times more utterances make up a shard. */
 const labelShards = 8;
 
+/** Cuts a dataset into shards of about `shardSize` utterances and lets go of its list of them. */
+export function inShards(opened: OpenDataset, shardSize: number): DatasetInShards {
+  const { utterances, ...dataset } = opened;
+  const heard = utterances.some(({ audio }) => audio !== null);
+  return { dataset, shards: cutShards(utterances, heard ? shardSize : labelShards * shardSize), heard };
+}
+
 /**
  * Takes every utterance of a dataset through phonology, alignment and measures into the tables, shard by shard. Labels
  * alone are read once; recordings are heard, then aligned where there are no labels, then measured.
  */
 export async function readDataset(
-  dataset: OpenDataset,
+  { dataset, shards, heard }: DatasetInShards,
   work: ShardWork,
-  { append, reader, shardSize }: ReadDatasetOptions,
+  { append, reader }: ReadDatasetOptions,
 ): Promise<ReadDataset> {
-  const heard = dataset.utterances.some(({ audio }) => audio !== null);
-  const shards = cutShards(dataset.utterances, heard ? shardSize : labelShards * shardSize);
   const appended = new Set<number>();
   const appendOnce = ({ index }: Shard, part: MeasurePart) => {
     if (!appended.has(index)) append(part);
@@ -56,8 +67,9 @@ export async function readDataset(
 
 type Append = (shard: Shard, part: MeasurePart) => void;
 
+/** In two passes: while texts are read, the dictionary takes the memory that the tables then need. */
 async function readLabels(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shards: readonly Shard[],
   reader: TextReader,
   work: ShardWork,
@@ -66,30 +78,36 @@ async function readLabels(
   const problems: Problem[] = [];
   let phones = 0;
   const { id } = dataset.card;
-  const total = dataset.utterances.length;
-  for await (const { shard, part } of work.map(`Reading ${id}`, total, shards, async (one) => ({
+  const total = countIn(shards);
+  const read: { readonly shard: Shard; readonly key: string }[] = [];
+  for await (const { shard, key } of work.map(`Reading ${id}`, total, shards, async (one) => ({
     shard: one,
-    part: await labelRows(dataset, one, reader, work),
-    utterances: one.utterances.length,
+    key: await labelRows(dataset, one, reader, work),
+    utterances: one.count,
+  })))
+    read.push({ shard, key });
+  await reader.rest();
+  for await (const { shard, part } of work.map(`Gathering ${id}`, total, read, async (one) => ({
+    shard: one.shard,
+    part: requirePart<MeasurePart>(work.orders.cache, one.key),
+    utterances: one.shard.count,
   }))) {
     append(shard, part);
     problems.push(...part.problems);
     phones += part.phones;
   }
-  await reader.rest();
   return { card: dataset.card, problems, phones };
 }
 
-/** Rows of a shard that has labels only. */
+/** Has the rows of a shard that has labels only in the cache; returns their key. */
 async function labelRows(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shard: Shard,
   reader: TextReader,
   { orders }: ShardWork,
-): Promise<MeasurePart> {
+): Promise<string> {
   const key = orders.use(shardKey(dataset, shard, reader, "label"));
-  const kept = orders.cache.get<MeasurePart>(key);
-  if (kept !== null) return kept;
+  if (orders.cache.has(key)) return key;
   const results = await reader.read(dataset, shard);
   const rows = new ShardRows();
   for (const result of results) rows.add(result, labelledSets(result), null);
@@ -98,11 +116,11 @@ async function labelRows(
     phonesOf(results),
   );
   orders.cache.set(key, part);
-  return part;
+  return key;
 }
 
 async function readWithRecordings(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shards: readonly Shard[],
   reader: TextReader,
   work: ShardWork,
@@ -110,15 +128,10 @@ async function readWithRecordings(
 ): Promise<ReadDataset> {
   const { card } = dataset;
   const read: ReadShard[] = [];
-  for await (const { shard } of work.map(
-    `Reading ${card.id}`,
-    dataset.utterances.length,
-    shards,
-    async (one) => ({
-      shard: await readShard(dataset, one, reader, work.orders),
-      utterances: one.utterances.length,
-    }),
-  ))
+  for await (const { shard } of work.map(`Reading ${card.id}`, countIn(shards), shards, async (one) => ({
+    shard: await readShard(dataset, one, reader, work.orders),
+    utterances: one.count,
+  })))
     read.push(shard);
   await reader.rest();
   const heard = await hearDataset(dataset, read, work);

@@ -1,12 +1,13 @@
 import type { ReferencePhone } from "./alignment/boundaryErrors.ts";
 import type { Interval } from "./alignment/interval.ts";
-import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { ListedDataset } from "./datasets/openDataset.ts";
 import type { LabelSetCard, Problem } from "./datasets/types.ts";
 import { UserError } from "./messages/userError.ts";
 import type { TextReading } from "./phonology/readingTypes.ts";
 import { type LoadReader, type ReadResult, readOne, wantsText } from "./readUtterances.ts";
 import { type CodeKind, codeOf } from "./shards/codeOf.ts";
 import type { Shard } from "./shards/cutShards.ts";
+import { Packed } from "./shards/packed.ts";
 import type { ReadPart } from "./shards/parts.ts";
 import type { Orders } from "./shards/performOrder.ts";
 import { collectGarbage } from "./storage/collectGarbage.ts";
@@ -20,7 +21,7 @@ export interface ReadShard extends Shard {
   readonly labelled: readonly boolean[];
   readonly unlabelled: readonly boolean[];
   /** Times that people placed, by place in the shard. */
-  readonly byHand: ReadonlyMap<number, readonly ReferencePhone[]>;
+  readonly byHand: Packed<ReadonlyMap<number, readonly ReferencePhone[]>>;
   /** Whether the dictionary gave some of the accents. */
   readonly accentsPredicted: boolean;
   readonly phones: number;
@@ -46,27 +47,29 @@ export class TextReader {
     await collectGarbage();
   }
 
-  async read(dataset: OpenDataset, { utterances }: Shard): Promise<ReadResult[]> {
-    if (this.#loaded === null && utterances.some((one) => wantsText(one, "all"))) this.#loaded = this.#load();
+  async read(dataset: ListedDataset, { utterances }: Shard): Promise<ReadResult[]> {
+    const all = utterances.value;
+    if (this.#loaded === null && all.some((one) => wantsText(one, "all"))) this.#loaded = this.#load();
     const readText = await this.#loaded;
-    return utterances.map((one) => readOne(dataset, one, wantsText(one, "all") ? readText : null));
+    return all.map((one) => readOne(dataset, one, wantsText(one, "all") ? readText : null));
   }
 }
 
 /** Changes with everything that the reading of a shard's texts and labels depends on. */
 export function shardKey(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   { utterances }: Shard,
   reader: TextReader,
   kind: CodeKind,
 ): string {
-  const labels = utterances.flatMap((one) => one.labels.map(({ path }) => bytesOf(dataset, path)));
+  const all = utterances.value;
+  const labels = all.flatMap((one) => one.labels.map(({ path }) => bytesOf(dataset, path)));
   const facts = dataset.card.labelSets.map(factsOf);
-  return contentKey(kind, codeOf(kind), reader.key, JSON.stringify([facts, utterances]), ...labels);
+  return contentKey(kind, codeOf(kind), reader.key, JSON.stringify([facts, all]), ...labels);
 }
 
 /** A label file's content; a file that has gone is told of when it is read as labels. */
-function bytesOf({ tree }: OpenDataset, path: string): Uint8Array | string {
+function bytesOf({ tree }: ListedDataset, path: string): Uint8Array | string {
   try {
     return tree.read(path);
   } catch (error) {
@@ -77,7 +80,7 @@ function bytesOf({ tree }: OpenDataset, path: string): Uint8Array | string {
 
 /** Reads a shard's texts and labels, or finds them read. */
 export async function readShard(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   shard: Shard,
   reader: TextReader,
   orders: Orders,
@@ -102,7 +105,7 @@ export async function readShard(
     digest,
     labelled: results.map(isLabelled),
     unlabelled: results.map((result) => needsAlignment(result) && !leftOut.has(result.utterance.id)),
-    byHand,
+    byHand: new Packed(byHand),
     accentsPredicted: results.some(
       ({ read: { reading } }) => reading?.from === "predicted" && reading.accentOfMora !== null,
     ),
@@ -144,10 +147,10 @@ function needsAlignment(result: ReadResult): boolean {
   );
 }
 
-const leftOutOf = new WeakMap<OpenDataset, ReadonlySet<string>>();
+const leftOutOf = new WeakMap<ListedDataset, ReadonlySet<string>>();
 
 /** Utterances that opening the dataset left out, such as one whose labels reach beyond its recording. */
-function leftOutIn(dataset: OpenDataset): ReadonlySet<string> {
+function leftOutIn(dataset: ListedDataset): ReadonlySet<string> {
   const known = leftOutOf.get(dataset);
   if (known !== undefined) return known;
   const excluded = dataset.problems.filter((one) => one.excluded);

@@ -1,5 +1,5 @@
 import { type LabelledIntervals, labelledIntervals } from "./alignment/labelledIntervals.ts";
-import type { OpenDataset } from "./datasets/openDataset.ts";
+import type { ListedDataset, OpenDataset } from "./datasets/openDataset.ts";
 import type { LabelFile, LabelSetCard, Problem, Utterance } from "./datasets/types.ts";
 import { labelUnreadable } from "./messages/labels.ts";
 import { textWithoutReading } from "./messages/phonology.ts";
@@ -60,7 +60,7 @@ export function wantsText({ text, reading, accentReading }: Utterance, texts: Re
 
 /** Takes one utterance of a dataset through phonology and its label files. */
 export function readOne(
-  dataset: OpenDataset,
+  dataset: ListedDataset,
   utterance: Utterance,
   readText: ((text: string) => TextReading) | null,
 ): ReadResult {
@@ -76,7 +76,7 @@ export function readOne(
 }
 
 function readLabelSet(
-  { card, tree }: OpenDataset,
+  { card, tree }: ListedDataset,
   { labelSet, path }: LabelFile,
   { reading }: UtteranceRead,
 ): LabelledIntervals & { labelSet: LabelSetCard } {

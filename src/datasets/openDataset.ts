@@ -1,6 +1,7 @@
 import path from "node:path";
 import { layoutNotFound, layoutUnknown, speakerUnknown, unlistedAudio } from "../messages/datasets.ts";
 import { UserError } from "../messages/userError.ts";
+import { collectWhenGrown } from "../storage/collectGarbage.ts";
 import { type FileTree, openFileTree } from "../storage/fileTree.ts";
 import { readTextFile } from "../storage/fileTreeText.ts";
 import { assembleUtterances } from "./assembleUtterances.ts";
@@ -26,6 +27,9 @@ export interface OpenDataset {
   /** Close it when done: archives are held in memory until then. */
   readonly tree: FileTree;
 }
+
+/** A dataset whose utterances were handed on, and are no longer held here. */
+export type ListedDataset = Omit<OpenDataset, "utterances">;
 
 export interface OpenOptions {
   /** Path of a dataset.json kept elsewhere; it wins over one in the folder. */
@@ -56,9 +60,11 @@ export async function openDataset(folder: string, options: OpenOptions = {}): Pr
   };
   const { layout, evidence } = chooseLayout(context, folder);
   const read = layout.read(context);
+  await collectWhenGrown();
   const declared = declaredLabels(file, context);
   const { drafts, matched } = labelTheDrafts(read.utterances, declared, context);
   const sets = groupLabelSets(matched, drafts, declared, context).map((set) => surveyLabels(set, context));
+  await collectWhenGrown();
   const known = recogniseKnown(
     drafts.map(({ id }) => id),
     tree.files.map(({ path: name }) => name),

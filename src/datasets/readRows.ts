@@ -19,11 +19,29 @@ export function readRows(
   path: string,
   delimiter: DelimiterName,
 ): readonly TableRow[] {
+  return mapRows(context, path, delimiter, (row) => [row]);
+}
+
+/**
+ * What `use` makes of each row, which is told of the first row too; nothing when the text cannot be read to its end. Of
+ * a list of hundreds of thousands, the rows are never in memory at once.
+ */
+export function mapRows<T>(
+  context: LayoutContext,
+  path: string,
+  delimiter: DelimiterName,
+  use: (row: TableRow, first: TableRow) => readonly T[],
+): T[] {
   const text = readListText(context, path);
   if (text === null) return [];
-  const rows = splitRows(text, delimiter);
-  if (!(rows instanceof CsvError)) return rows;
-  context.report(tableUnreadable(rows.message), path, Number(rows.lines ?? 1));
+  const made: T[] = [];
+  let first: TableRow | null = null;
+  const fault = eachRow(text, delimiter, (row) => {
+    first ??= row;
+    for (const one of use(row, first)) made.push(one);
+  });
+  if (fault === null) return made;
+  context.report(tableUnreadable(fault.message), path, Number(fault.lines ?? 1));
   return [];
 }
 
@@ -34,26 +52,28 @@ export function peekHeader(
   delimiter: DelimiterName,
 ): readonly string[] {
   const [first] = peekLines(context, path, 1);
-  const rows = first === undefined ? [] : splitRows(first, delimiter);
-  return rows instanceof CsvError ? [] : (rows[0]?.fields ?? []);
+  const rows: TableRow[] = [];
+  const fault = first === undefined ? null : eachRow(first, delimiter, (row) => rows.push(row));
+  return fault === null ? (rows[0]?.fields ?? []) : [];
 }
 
-/** Rows, or what is wrong with the text: a quotation mark may stay open. */
-function splitRows(text: string, delimiter: DelimiterName): TableRow[] | CsvError {
+/** Splits a text into rows; returns what is wrong with it, such as a quotation mark that stays open, else null. */
+function eachRow(text: string, delimiter: DelimiterName, use: (row: TableRow) => void): CsvError | null {
   const quoted = delimiter === "comma" || delimiter === "semicolon";
   try {
-    const records = parse(text, {
+    parse(text, {
       delimiter: delimiters[delimiter],
       quote: quoted ? '"' : false,
       relax_quotes: true,
       relax_column_count: true,
       skip_empty_lines: true,
-      info: true,
-    }) as unknown as { record: string[]; info: { lines: number } }[];
-    return records.map(({ record, info }) => {
-      const inside = quoted ? record.reduce((sum, field) => sum + field.split("\n").length - 1, 0) : 0;
-      return { fields: record.map((field) => field.trim()), line: info.lines - inside };
+      on_record: (record: string[], { lines }) => {
+        const inside = quoted ? record.reduce((sum, field) => sum + field.split("\n").length - 1, 0) : 0;
+        use({ fields: record.map((field) => field.trim()), line: lines - inside });
+        return null;
+      },
     });
+    return null;
   } catch (error) {
     if (error instanceof CsvError) return error;
     throw error;

@@ -1,11 +1,14 @@
 import type { Utterance } from "../datasets/types.ts";
+import { Packed } from "./packed.ts";
 
 /** A run of utterances that follow one another in a dataset's lists: what is done, kept and done again as one. */
 export interface Shard {
   readonly index: number;
   /** Place of its first utterance in the dataset. */
   readonly first: number;
-  readonly utterances: readonly Utterance[];
+  /** How many utterances. */
+  readonly count: number;
+  readonly utterances: Packed<readonly Utterance[]>;
 }
 
 /** Utterances of one shard, on average, unless chosen otherwise. */
@@ -30,10 +33,16 @@ export function cutShards(utterances: readonly Utterance[], size: number = defau
     const together = next !== undefined && next.audio !== null && next.audio === utterance.audio;
     const cut = count >= 2 * size || (count >= least && hashOf(utterance.id) % chance === 0);
     if (next !== undefined && (!cut || (together && count < longest * size))) continue;
-    shards.push({ index: shards.length, first, utterances: utterances.slice(first, i + 1) });
+    const own = new Packed(utterances.slice(first, i + 1));
+    shards.push({ index: shards.length, first, count, utterances: own });
     first = i + 1;
   }
   return shards;
+}
+
+/** Utterances in all of them. */
+export function countIn(shards: readonly Pick<Shard, "count">[]): number {
+  return shards.reduce((sum, { count }) => sum + count, 0);
 }
 
 /** FNV-1a of 32 bits, its bits mixed once more. */

@@ -124,8 +124,9 @@ export function setAside(
   stage: string,
   reason: string,
 ): Problem[] {
-  const wording = shardSetAside(stage, utterances.length, reason);
-  return utterances.map((one) => recordingProblem(one, wording, true));
+  const all = utterances.value;
+  const wording = shardSetAside(stage, all.length, reason);
+  return all.map((one) => recordingProblem(one, wording, true));
 }
 
 /** Something to know of an utterance because of its recording; `excluded` when it is left out. */

@@ -32,6 +32,9 @@ function entriesOf(tokenizer: Tokenizer<IpadicFeatures>, surface: string): Readi
     );
 }
 
+/** Words whose entries are remembered, some 10 MB: a corpus of hundreds of hours has many more. */
+const mostSurfaces = 10_000;
+
 /**
  * Loads the dictionary once (about a second, some 300 MB) and gives the analyser that readings need.
  * Rejects when the package's dictionary files are missing or damaged.
@@ -49,6 +52,7 @@ export async function loadTokenizer(): Promise<ReadingTokenizer> {
       const known = cache.get(surface);
       if (known) return known;
       const entries = entriesOf(tokenizer, surface);
+      if (cache.size >= mostSurfaces) cache.clear();
       cache.set(surface, entries);
       return entries;
     },

@@ -1,6 +1,6 @@
 import { audioMissing, lineNotUnderstood, pathOutside, textEmpty } from "../../messages/datasets.ts";
 import { findListedAudio } from "../findAudio.ts";
-import { peekHeader, readRows } from "../readRows.ts";
+import { mapRows, peekHeader } from "../readRows.ts";
 import { folderOf, stemOf } from "../treeIndex.ts";
 import { type DraftUtterance, draft, type Layout, type LayoutContext, layoutResult } from "./layout.ts";
 
@@ -46,12 +46,13 @@ function readList(
   speakers: Map<string, string>,
   seen: Set<string> | null,
 ): DraftUtterance[] {
-  const [header, ...rows] = readRows(context, list, "tab");
-  const [client, path, sentence] = ["client_id", "path", "sentence"].map(
-    (name) => header?.fields.indexOf(name) ?? -1,
-  );
   const folder = folderOf(list) === "" ? "clips" : `${folderOf(list)}/clips`;
-  return rows.flatMap(({ fields, line }) => {
+  return mapRows(context, list, "tab", (row, header) => {
+    if (row === header) return [];
+    const { fields, line } = row;
+    const [client, path, sentence] = ["client_id", "path", "sentence"].map((name) =>
+      header.fields.indexOf(name),
+    );
     const written = fields[path!] ?? "";
     const text = fields[sentence!] ?? "";
     const id = stemOf(written);
@@ -71,7 +72,7 @@ function readList(
     else if (text === "") context.report(textEmpty(id), list, line, id);
     if (outside || audio === null || text === "") return [];
     const speaker = numberSpeaker(speakers, fields[client!]!);
-    return draft({ id, stem: id, speaker, text, audio, file: list, line });
+    return [draft({ id, stem: id, speaker, text, audio, file: list, line })];
   });
 }
 

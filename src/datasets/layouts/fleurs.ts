@@ -1,7 +1,7 @@
 import { lineNotUnderstood, pathOutside } from "../../messages/datasets.ts";
 import { findListedAudio } from "../findAudio.ts";
 import { peekLines, shareMatching } from "../readLines.ts";
-import { readRows } from "../readRows.ts";
+import { mapRows } from "../readRows.ts";
 import { folderOf, stemOf } from "../treeIndex.ts";
 import { type DraftUtterance, draft, type Layout, type LayoutContext, layoutResult } from "./layout.ts";
 
@@ -30,7 +30,7 @@ function findLists(context: LayoutContext): string[] {
 function readList(context: LayoutContext, list: string): DraftUtterance[] {
   const split = stemOf(list);
   const folder = folderOf(list);
-  return readRows(context, list, "tab").flatMap(({ fields, line }) => {
+  return mapRows(context, list, "tab", ({ fields, line }) => {
     const [, written, text] = fields;
     if (fields.length < 7 || written === undefined || text === undefined || written === "") {
       const wanted = "number, file, text, normalised text, characters, samples and gender, separated by tabs";
@@ -46,6 +46,6 @@ function readList(context: LayoutContext, list: string): DraftUtterance[] {
       return [];
     }
     const audio = found.find(({ path }) => path !== null)?.path ?? null;
-    return draft({ id, stem: id, style: split, text, audio, file: list, line });
+    return [draft({ id, stem: id, style: split, text, audio, file: list, line })];
   });
 }

@@ -10,7 +10,7 @@ import { UserError } from "../../messages/userError.ts";
 import type { DatasetFile } from "../datasetFile.ts";
 import { findAudio, findListedAudio } from "../findAudio.ts";
 import { kanaReading, withoutAccent } from "../kanaReading.ts";
-import { type DelimiterName, peekHeader, readRows } from "../readRows.ts";
+import { type DelimiterName, mapRows, peekHeader } from "../readRows.ts";
 import { romanReading } from "../romanReading.ts";
 import { folderOf, stemOf } from "../treeIndex.ts";
 import { type DraftUtterance, draft, type Layout, type LayoutContext, layoutResult } from "./layout.ts";
@@ -95,15 +95,17 @@ function usualColumns(header: readonly string[]): Columns {
 }
 
 function readTable(context: LayoutContext, { file, delimiter, columns }: FoundTable): DraftUtterance[] {
-  const [header, ...rows] = readRows(context, file, delimiter);
-  if (header === undefined) return [];
   const at = new Map<ColumnName, number>();
-  for (const [column, name] of Object.entries(columns) as [ColumnName, string][]) {
-    const index = header.fields.indexOf(name);
-    if (index < 0) throw new UserError(tableColumnMissing(file, name, header.fields));
-    at.set(column, index);
-  }
-  return rows.flatMap(({ fields, line }) => {
+  return mapRows(context, file, delimiter, (row, header) => {
+    if (row === header) {
+      for (const [column, name] of Object.entries(columns) as [ColumnName, string][]) {
+        const index = header.fields.indexOf(name);
+        if (index < 0) throw new UserError(tableColumnMissing(file, name, header.fields));
+        at.set(column, index);
+      }
+      return [];
+    }
+    const { fields, line } = row;
     const field = (column: ColumnName): string | null => fields[at.get(column) ?? -1] || null;
     const utterance = readRow(context, file, line, field);
     if (utterance === null)
