@@ -1,4 +1,4 @@
-import { basename, isAbsolute, relative, resolve } from "node:path";
+import { basename, resolve } from "node:path";
 import { chooseDrillWords } from "./chooseDrillWords.ts";
 import type { DatasetCard } from "./datasets/types.ts";
 import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
@@ -13,11 +13,11 @@ import { measureDatasets, stopped } from "./measureDatasets.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
-import { UserError } from "./messages/userError.ts";
 import { countExcluded, problemTable } from "./problemTable.ts";
 import type { OnProgress } from "./progress.ts";
 import { buildSite } from "./publish/buildSite.ts";
 import { datapackage } from "./publish/datapackage.ts";
+import { refuseForeignFolder } from "./publish/outputFolder.ts";
 import type { LoadReader } from "./readUtterances.ts";
 import { Orders } from "./shards/performOrder.ts";
 import { startRunner } from "./startRunner.ts";
@@ -28,6 +28,7 @@ import { loadCells } from "./storage/loadCells.ts";
 import { loadRules } from "./storage/loadRules.ts";
 import { loadTokens, loadTokensForWords } from "./storage/loadTokens.ts";
 import { readCorrections } from "./storage/readCorrections.ts";
+import { refuseInsideDataset } from "./storage/refuseInsideDataset.ts";
 import { openResultsFolder, type ResultsFolder, readJson } from "./storage/resultsFolder.ts";
 import { ResultsWriter, type TableRows, type WrittenCounts } from "./storage/resultsWriter.ts";
 import { schemaVersion } from "./storage/schemaVersion.ts";
@@ -126,11 +127,10 @@ export async function withTables<T>(
   options: RunOptions,
   then: (measured: RunRecord, results: ResultsFolder, orders: Orders) => Promise<T>,
 ): Promise<T> {
-  for (const { folder } of options.datasets)
-    if (liesInside(resolve(options.out), resolve(folder)))
-      throw new UserError(messages.outInsideDataset(options.out, folder));
+  refuseInsideDataset(options.out, options.datasets);
   const results = await openResultsFolder(resolve(options.out), `${options.software.name}\n`);
   try {
+    if (options.report) await refuseForeignFolder(results.path("site"));
     await noteLostCorrections(options, results);
     const runner = await startRunner(options, results.work);
     const orders = new Orders(results.cache, runner);
@@ -231,10 +231,4 @@ async function conclude(
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
   return record;
-}
-
-/** Results inside a dataset would be taken for part of it the next time. */
-function liesInside(path: string, folder: string): boolean {
-  const way = relative(folder, path);
-  return way === "" || !(way.startsWith("..") || isAbsolute(way));
 }

@@ -9,6 +9,7 @@ import type { Share } from "./shardWork.ts";
 import { startRunner } from "./startRunner.ts";
 import { writeJson } from "./storage/atomicFile.ts";
 import { Claims } from "./storage/claims.ts";
+import { refuseInsideDataset } from "./storage/refuseInsideDataset.ts";
 import { fileExists, openResultsFolder, readJson } from "./storage/resultsFolder.ts";
 
 const settingsFile = ".shares.json";
@@ -33,6 +34,7 @@ export type ShareSettings = v.InferOutput<typeof Settings>;
  * are made by `combine`. Returns how many parts this share made.
  */
 export async function runShare(options: RunOptions, share: Share, settings: ShareSettings): Promise<number> {
+  refuseInsideDataset(options.out, options.datasets);
   const folder = resolve(options.out);
   const workName = `.work-${share.part}-of-${share.of}`;
   const results = await openResultsFolder(folder, `${options.software.name}\n`, workName);

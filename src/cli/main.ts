@@ -1,5 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { machineFault } from "../messages/machine.ts";
+import { damagedTable } from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
 import { commands } from "./commands.ts";
@@ -60,6 +61,11 @@ function report(error: unknown): number {
   if (error instanceof UserError) {
     process.stderr.write(`morascope: ${printable(error.message)}\n`);
     return error.exitCode;
+  }
+  const damaged = damagedTable(error);
+  if (damaged !== null) {
+    process.stderr.write(`morascope: ${printable(damaged)}\n`);
+    return wrongUse;
   }
   const machine = machineFault(error);
   if (machine !== null) {

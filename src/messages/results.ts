@@ -45,6 +45,18 @@ export function jsonBroken(path: string, reason: string): string {
   return `${path} is no valid JSON (${reason}). Run the command that made it again.`;
 }
 
+export function tableDamaged(path: string, reason: string): string {
+  return `${path} is damaged or no table of ours (${reason}). Run \`morascope run\` again on the datasets: it makes only the tables anew.`;
+}
+
+/** What to say of an error in which the database names a table that it could not read; null for any other. */
+export function damagedTable(error: unknown): string | null {
+  const { message = "" } = error instanceof Error ? error : {};
+  const [reason = "", ...rest] = message.split("\n");
+  const path = /(?:file|Reading) ["']([^"']+\.parquet)["']/i.exec([reason, ...rest].join(" "))?.[1];
+  return path === undefined ? null : tableDamaged(path, reason);
+}
+
 export function schemaOutdated(path: string, found: string, wanted: number): string {
   return `${path} was written with table version ${found}, this version reads ${wanted}. Run \`morascope run\` again on the datasets.`;
 }

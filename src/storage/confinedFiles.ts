@@ -64,7 +64,7 @@ function readBytes(path: string): Uint8Array | Error {
 }
 
 /** Where a path leads; for what is not there yet, where its folder leads. */
-function realOrNearest(path: string): string {
+export function realOrNearest(path: string): string {
   try {
     return realpathSync(path);
   } catch {

@@ -5,6 +5,7 @@ import {
   parquetMetadataAsync,
   parquetRead,
 } from "hyparquet";
+import { machineFault } from "../messages/machine.ts";
 import * as messages from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
 import { schemaVersion } from "./schemaVersion.ts";
@@ -15,7 +16,7 @@ export async function readColumns(
   names?: readonly string[],
 ): Promise<Record<string, unknown[]>> {
   const { file, metadata } = await openTable(path);
-  return readRows(file, metadata, 0, Number(metadata.num_rows), names);
+  return ofTable(path, () => readRows(file, metadata, 0, Number(metadata.num_rows), names));
 }
 
 /** The same, a piece of the rows at a time and one after the other, so that memory holds one of them. */
@@ -27,7 +28,7 @@ export async function* readPieces(
   let start = 0;
   for (const { num_rows } of metadata.row_groups) {
     const end = start + Number(num_rows);
-    yield await readRows(file, metadata, start, end, names);
+    yield await ofTable(path, () => readRows(file, metadata, start, end, names));
     start = end;
   }
 }
@@ -38,12 +39,24 @@ export async function rowsOfTable(path: string): Promise<number> {
 }
 
 async function openTable(path: string): Promise<{ file: AsyncBuffer; metadata: FileMetaData }> {
-  const file = await asyncBufferFromFile(path);
-  const metadata = await parquetMetadataAsync(file);
+  const { file, metadata } = await ofTable(path, async () => {
+    const bytes = await asyncBufferFromFile(path);
+    return { file: bytes, metadata: await parquetMetadataAsync(bytes) };
+  });
   const found = metadata.key_value_metadata?.find(({ key }) => key === "schemaVersion")?.value ?? "none";
   if (found !== String(schemaVersion))
     throw new UserError(messages.schemaOutdated(path, found, schemaVersion));
   return { file, metadata };
+}
+
+/** What `work` gives; what the reader stumbles over in the file is told as a damaged table. */
+async function ofTable<T>(path: string, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    if (machineFault(error) !== null) throw error;
+    throw new UserError(messages.tableDamaged(path, error instanceof Error ? error.message : String(error)));
+  }
 }
 
 async function readRows(

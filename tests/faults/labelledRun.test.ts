@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
+import { outputIsNotOurs } from "../../src/messages/publish.ts";
 import * as messages from "../../src/messages/results.ts";
 import { runPipeline } from "../../src/runPipeline.ts";
 import { readColumns } from "../../src/storage/readColumns.ts";
@@ -137,4 +138,12 @@ test("results inside the dataset folder are refused before anything is written",
       messages.outInsideDataset(out, folder),
     );
   expect(readdirSync(folder)).toEqual(["good.lab"]);
+});
+
+test("a report folder with somebody's files is refused before the work, not after it", async () => {
+  const folder = tempFolder({ "good.lab": good });
+  const out = tempFolder({ ".morascope-results": "", "site/mine.html": "mine" });
+  const options = { ...runOptions([folder], out), report: true };
+  await expect(runPipeline(options)).rejects.toThrow(outputIsNotOurs(join(out, "site"), ["mine.html"]));
+  expect(readdirSync(out).sort()).toEqual([".morascope-results", "site"]);
 });
