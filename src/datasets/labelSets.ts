@@ -13,6 +13,8 @@ export interface LabelSet {
   readonly facts: LabelSetFacts | null;
   /** Path by index of the draft. */
   readonly paths: ReadonlyMap<number, string>;
+  /** Id of the utterance of a draft. */
+  readonly utteranceOf: (index: number) => string;
 }
 
 /** Label files that dataset.json names, by the id of its set; null when it names none. */
@@ -53,7 +55,10 @@ export function groupLabelSets(
     const facts = context.file?.labelSets?.find((set) => set.id === id) ?? null;
     const format = facts?.format ?? findFormat(files, context);
     if (format !== null)
-      sets.push({ id, format, facts, paths: onePerUtterance(files, matched, drafts, context) });
+      sets.push({
+        ...{ id, format, facts, paths: onePerUtterance(files, matched, drafts, context) },
+        utteranceOf: (index) => drafts[index]!.id,
+      });
   }
   return sets;
 }

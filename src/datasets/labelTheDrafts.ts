@@ -1,4 +1,4 @@
-import { fileEmpty, labelWithoutLine } from "../messages/datasets.ts";
+import { fileEmpty, labelFileEmpty, labelWithoutLine } from "../messages/datasets.ts";
 import { type DraftUtterance, draft, type LayoutContext } from "./layouts/layout.ts";
 import { mapNumberedNames } from "./mapNumberedNames.ts";
 import { matchLabels } from "./matchLabels.ts";
@@ -11,7 +11,10 @@ export interface LabelledDrafts {
   readonly matched: ReadonlyMap<string, number>;
 }
 
-/** Gives every label file to a draft: by name, else by running number, else as an utterance of its own. */
+/**
+ * Gives every label file to a draft: by name, else by running number, else as an utterance of its own. One that is empty
+ * is reported, with the utterance that bears its name, and is given to none.
+ */
 export function labelTheDrafts(
   found: readonly DraftUtterance[],
   declared: ReadonlyMap<string, string> | null,
@@ -19,21 +22,24 @@ export function labelTheDrafts(
 ): LabelledDrafts {
   const sizes = new Map(context.tree.files.map(({ path, sizeBytes }) => [path, sizeBytes]));
   const candidates = declared === null ? context.index.labels : [...declared.keys()];
-  const labels = candidates.filter((path) => {
-    if (sizes.get(path) === 0) context.report(fileEmpty(), path);
-    return sizes.get(path) !== 0;
-  });
-  const byName = matchLabels(labels, found, context.report);
-  const matched = new Map(byName.matched);
+  const isEmpty = (path: string) => sizes.get(path) === 0;
+  const all = matchLabels(candidates, found, context.report);
+  const matched = new Map([...all.matched].filter(([path]) => !isEmpty(path)));
+  const unmatched = all.unmatched.filter((path) => !isEmpty(path));
+  for (const path of candidates.filter(isEmpty)) {
+    const index = all.matched.get(path);
+    if (index === undefined) context.report(fileEmpty(), path);
+    else context.report(labelFileEmpty(), path, null, found[index]!.id);
+  }
   const used = new Set(matched.values());
   const free = found.flatMap((_, index) => (used.has(index) ? [] : [index]));
-  const byNumber = mapNumberedNames(byName.unmatched, found, free, context);
+  const byNumber = mapNumberedNames(unmatched, found, free, context);
   for (const [path, index] of byNumber) matched.set(path, index);
   const drafts = [...found];
   const speakers = new Set(found.map(({ speaker }) => speaker));
   const ids = new Set(found.map(({ id }) => id));
   const added = new Map<string, number>();
-  for (const path of byName.unmatched) {
+  for (const path of unmatched) {
     if (matched.has(path)) continue;
     const speaker =
       folderOf(path)

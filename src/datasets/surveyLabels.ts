@@ -20,7 +20,7 @@ const long: Readonly<Record<LabelFormat, RegExp>> = {
   "full-context": /-[aiueo]:\+/,
 };
 
-/** Goes through every file once. A file that is no text is reported and taken out of the set. */
+/** Goes through every file once. A file that is no text is reported with its utterance and taken out of the set. */
 export function surveyLabels(set: LabelSet, { tree, report }: LayoutContext): SurveyedLabelSet {
   const paths = new Map<number, string>();
   let marksDevoicing = false;
@@ -28,7 +28,7 @@ export function surveyLabels(set: LabelSet, { tree, report }: LayoutContext): Su
   for (const [index, path] of set.paths) {
     const { text, refused } = decodeText(tree.read(path));
     if (refused !== null) {
-      report({ ...refused, excluded: true }, path);
+      report({ ...refused, excluded: true }, path, null, set.utteranceOf(index));
       continue;
     }
     paths.set(index, path);

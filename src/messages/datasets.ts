@@ -159,6 +159,14 @@ export const fileEmpty = (): DatasetWording => ({
   excluded: true,
 });
 
+/** Of an utterance whose label file is empty: it stays out, like one that its labels do not fit. */
+export const labelFileEmpty = (): DatasetWording => ({
+  ...fileEmpty(),
+  message:
+    "The label file is empty, so its recording is left out; what has a label file is not aligned unasked.",
+  wayOut: "Fetch the label file again, or remove it, so that the recording is aligned without it.",
+});
+
 export const partReversed = (startSec: string, endSec: string): DatasetWording => ({
   rule: "part-times",
   message: `The part from ${quote(startSec)} to ${quote(endSec)} s is no stretch of a recording.`,

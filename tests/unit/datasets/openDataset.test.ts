@@ -149,6 +149,13 @@ test("openDataset leaves out a label that reaches beyond its recording, one with
     "label-longer-than-audio 1.lab",
     "text-nul 2.lab",
   ]);
+  expect(dataset.problems.map(({ file, utterance, excluded }) => [file, utterance, excluded]).sort()).toEqual(
+    [
+      ["1.lab", "1", true],
+      ["2.lab", "2", true],
+      ["3.lab", "3", true],
+    ],
+  );
   expect(dataset.utterances.map(({ id, labels }) => [id, labels.length])).toEqual([
     ["1", 0],
     ["2", 0],
