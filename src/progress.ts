@@ -6,6 +6,8 @@ export interface Progress {
   readonly total: number;
   /** What is counted: `utterances`, `pages`. */
   readonly unit: string;
+  /** How much of the time it takes is over, 0 to 1, where that is not done out of total. */
+  readonly share?: number;
 }
 
 export type OnProgress = (progress: Progress) => void;

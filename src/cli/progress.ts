@@ -14,7 +14,7 @@ export function progressLine(stream: Writable & { isTTY?: boolean }): {
 } {
   const bar = new cliProgress.SingleBar({
     stream: stream as NodeJS.WriteStream,
-    format: "{task} {bar} {percentage} % · {value} of {total} {unit} · {rate}{left}",
+    format: "{task} {bar} {percentage} % · {count} {unit} · {rate}{left}",
     barCompleteChar: "█",
     barIncompleteChar: "░",
     barsize: 24,
@@ -38,9 +38,9 @@ export function progressLine(stream: Writable & { isTTY?: boolean }): {
         finish();
         task = progress.task;
         startedAt = performance.now();
-        bar.start(progress.total, progress.done, payload(progress, startedAt));
-      } else bar.setTotal(progress.total);
-      bar.update(progress.done, payload(progress, startedAt));
+        bar.start(place(progress).total, place(progress).done, payload(progress, startedAt));
+      } else bar.setTotal(place(progress).total);
+      bar.update(place(progress).done, payload(progress, startedAt));
     },
     note: (text) => {
       finish();
@@ -50,13 +50,21 @@ export function progressLine(stream: Writable & { isTTY?: boolean }): {
   };
 }
 
-function payload({ task, done, total, unit }: Progress, startedAt: number): Record<string, string> {
+/** Where the bar stands: by the share of the time where it is known, else by what is done. */
+function place({ done, total, share }: Progress): { readonly done: number; readonly total: number } {
+  return share === undefined ? { done, total } : { done: share, total: 1 };
+}
+
+function payload(progress: Progress, startedAt: number): Record<string, string> {
+  const { task, done, total, unit, share } = progress;
   const elapsedSec = (performance.now() - startedAt) / 1000;
+  const reached = place(progress);
   return {
     task: task.padEnd(24),
     unit,
-    rate: rate(done, elapsedSec),
-    left: timeLeft(done, total, elapsedSec),
+    count: `${done} of ${total}`,
+    rate: share === undefined ? rate(done, elapsedSec) : "",
+    left: timeLeft(reached.done, reached.total, elapsedSec),
   };
 }
 

@@ -2,10 +2,12 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } fr
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { stripVTControlCharacters } from "node:util";
 import { ownPageDoesNotBuild } from "../messages/ownPages.ts";
 import { outputHoldsResults, siteNotSelfContained } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
 import type { OnProgress } from "../progress.ts";
+import { buildProgress } from "./buildProgress.ts";
 import type { AudioFolders } from "./clips.ts";
 import { finishPage } from "./finishPage.ts";
 import { realComplaints } from "./frameworkComplaints.ts";
@@ -35,20 +37,34 @@ export interface BuiltSite {
   readonly bytes: number;
 }
 
-/** Reading, preparing pages, gathering code, building, checking. */
-const steps = 5;
 const templates = fileURLToPath(new URL("../../reports", import.meta.url));
 
-async function runFramework(config: SiteConfig, out: string, onLine: (line: string) => void): Promise<void> {
+/** Builds the pages. `onLine` gets complaints, `onPage` the verb for each page that is taken up: `load`, later `render`. */
+async function runFramework(
+  config: SiteConfig,
+  out: string,
+  onLine: (line: string) => void,
+  onPage: (what: string) => void,
+): Promise<void> {
   process.env.OBSERVABLE_TELEMETRY_DISABLE = "true";
   const { normalizeConfig } = await import("@observablehq/framework/dist/config.js");
   const { build, FileBuildEffects } = await import("@observablehq/framework/dist/build.js");
   const log = (line: string) => line.includes("↳") && onLine(line);
   const logger = { log, warn: onLine, error: onLine };
-  const quiet = { logger, output: { write() {} } };
+  const write = (text: string) => onPage(/[a-z]+/.exec(stripVTControlCharacters(text))?.[0] ?? "");
+  const quiet = { logger, output: { write } };
   const effects = new FileBuildEffects(out, path.join(config.root, ".observablehq", "cache"), quiet);
   effects.prepare = async () => {}; // clears or warns by the working directory; the output is a new folder here
   await build({ config: normalizeConfig(config) }, effects);
+}
+
+/** Counts the pages that are loaded, and those that are written when all are; between the two, code is bundled. */
+function pagesBuilt(pages: number, step: ReturnType<typeof buildProgress>): (what: string) => void {
+  const counts = { load: 0, render: 0 };
+  return (what) => {
+    if (what === "load" || what === "render") step(what, counts[what]++ / pages);
+    else if (counts.load > 0 && counts.render === 0 && what !== "in") step("bundle");
+  };
 }
 
 /** Modification times travel into the pages; with the run's own time the same results give the same bytes. */
@@ -81,13 +97,12 @@ export async function buildSite({
   audio = {},
   onProgress,
 }: BuildSiteOptions): Promise<BuiltSite> {
-  const step = (done: number) =>
-    onProgress?.({ task: "Building the report", done, total: steps, unit: "steps" });
+  const step = buildProgress(onProgress, { clips: Object.keys(audio).length > 0 });
   const source = path.resolve(results);
   const site = path.resolve(out);
   if (!path.relative(site, source).startsWith("..")) throw new UserError(outputHoldsResults(out, results));
 
-  step(0);
+  step("read");
   const run = await readRun(source);
   const problems = await readProblems(source);
   const findings = await readFindings(source);
@@ -97,23 +112,37 @@ export async function buildSite({
   try {
     const root = path.join(work, "source");
     const built = path.join(work, "site");
-    step(1);
+    step("clips");
     await cp(templates, root, {
       recursive: true,
       filter: (file) => !/\.observablehq|\/?(components|examples)|\.ts$/.test(path.relative(templates, file)),
     });
     const recordings = path.join(work, recordingsFolder);
     await mkdir(recordings);
-    await writeSiteSource({ root, results: source, run, problems, findings, audio, recordings });
+    await writeSiteSource({
+      root,
+      results: source,
+      run,
+      problems,
+      findings,
+      audio,
+      recordings,
+      onClips: () => step("prepare"),
+    });
     await copyOwnPages(source, root);
     const own = await readOwnPages(source);
     const shown = shownPages(own, run.datasets);
-    step(2);
+    step("code");
     await fillNpmCache(root, run.software.version, own.length > 0);
     await stamp(root, new Date(run.createdAt));
-    step(3);
+    step("load");
     const complaints: string[] = [];
-    await runFramework(siteConfig({ root, output: built, run, own }), built, (line) => complaints.push(line));
+    await runFramework(
+      siteConfig({ root, output: built, run, own }),
+      built,
+      (line) => complaints.push(line),
+      pagesBuilt(shown.length, step),
+    );
     const real = realComplaints(
       complaints,
       shown.map(({ file }) => `/${file}`),
@@ -126,13 +155,13 @@ export async function buildSite({
       await writeFile(page, finishPage(await readFile(page, "utf8"), { description, lang }));
     }
     await cp(recordings, path.join(built, recordingsFolder), { recursive: true });
-    step(4);
+    step("check");
     const faults = await findOutsideRequests(built);
     if (faults.length > 0) throw new Error(siteNotSelfContained(faults));
     await replaceSite(built, site, { software: run.software, createdAt: run.createdAt });
   } finally {
     await rm(work, { recursive: true, force: true });
   }
-  step(steps);
+  step("done");
   return measure(site);
 }

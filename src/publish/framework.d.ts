@@ -5,7 +5,7 @@ declare module "@observablehq/framework/dist/config.js" {
 declare module "@observablehq/framework/dist/build.js" {
   interface Effects {
     readonly logger: { log(line: string): void; warn(line: string): void; error(line: string): void };
-    readonly output: { write(): void };
+    readonly output: { write(text: string): void };
   }
   export class FileBuildEffects {
     prepare(): Promise<void>;

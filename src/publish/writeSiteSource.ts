@@ -44,6 +44,8 @@ export interface SiteSource {
   readonly audio: AudioFolders;
   /** Folder for whole recordings, which are laid beside the built pages. */
   readonly recordings: string;
+  /** Called when examples are cut, before the pages are written. */
+  readonly onClips?: () => void;
 }
 
 /** Fills the pages' fixed parts and lays the data where the pages load it. */
@@ -55,9 +57,11 @@ export async function writeSiteSource({
   findings,
   audio,
   recordings,
+  onClips,
 }: SiteSource): Promise<void> {
   const verdicts = await readVerdicts(results);
   const clips = await makeClips(run.datasets, results, audio, root, verdicts ?? []);
+  onClips?.();
   const agreement = await readAgreement(results);
   const cells = await loadCells(results);
   const explanations = await readExplanations(results);
