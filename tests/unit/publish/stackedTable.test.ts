@@ -10,3 +10,16 @@ test("stackedTable names the column beside each cell, for screens too narrow for
   );
   expect(markup.match(/role="columnheader"/g)).toHaveLength(2);
 });
+
+test("stackedTable marks what is empty, so that narrow screens leave it out", () => {
+  const { markup } = stackedTable(
+    "h",
+    ["a", "b", "c"],
+    [
+      ["x", null, inEnglish("")],
+      ["y", 0, "–"],
+    ],
+  );
+  expect(markup.match(/<td role="cell" class="empty" data-column="[bc]">–<\/td>/g)).toHaveLength(2);
+  expect(markup).toContain('<td role="cell" data-column="b">0</td>');
+});
