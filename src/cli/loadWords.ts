@@ -97,7 +97,7 @@ function problemNotes(problems: readonly ListProblem[]): string[] {
   return more > 0 ? [...shown, messages.moreListProblems(problems[0]!.file, more)] : shown;
 }
 
-function evidenceNotes({ evidence, datasets }: WordMaterial, accentsGiven: boolean): string[] {
+function evidenceNotes({ evidence, datasets, fragments }: WordMaterial, accentsGiven: boolean): string[] {
   const { devoicing } = evidence;
   const { dataset, labelSet, basis, predicted, speakers } = devoicing;
   if (dataset === null) return [];
@@ -108,6 +108,7 @@ function evidenceNotes({ evidence, datasets }: WordMaterial, accentsGiven: boole
     ...(basis === null ? [messages.noDevoicingEvidence(dataset, predicted)] : []),
     ...(basis !== null && few.length > 0 ? [messages.fewVowelsAlike(dataset, few, leastAlike)] : []),
     ...(speakers === 1 ? [messages.oneSpeakerWords(dataset)] : []),
+    ...(fragments.length > 0 ? [messages.fragmentsLeftOut(fragments)] : []),
     ...(accentsGiven ? [] : [messages.accentsUnknown()]),
     messages.predictedFromEvidence(),
   ];

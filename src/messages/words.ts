@@ -1,3 +1,4 @@
+import { amount } from "./amount.ts";
 // What can be wrong with words, word lists and the choice of drill words, and what a reader must know beside them.
 
 export function dictionaryDamaged(entry: number): string {
@@ -121,6 +122,13 @@ export function fewVowelsAlike(
   least: number,
 ): string {
   return `${dataset}: too few vowels with a mark of these kinds: ${kindsInWords(few)}. Below ${least} alike the chance stays unknown and no word is proposed; what other vowels do is not carried over.`;
+}
+
+/** Spellings in hiragana that no dictionary knows. */
+export function fragmentsLeftOut(spellings: readonly string[]): string {
+  const named = spellings.slice(0, 5).join(", ");
+  const more = spellings.length > 5 ? ", …" : "";
+  return `${amount(spellings.length, "spelling", "spellings")} in hiragana that no dictionary holds (${named}${more}) ${spellings.length === 1 ? "is" : "are"} left out: in texts all in kana, where words end is a guess, and these may be pieces of words. What is a word goes into a list of your own (--list).`;
 }
 
 export function evidenceFrom(dataset: string, labelSet: string, others: readonly string[]): string {

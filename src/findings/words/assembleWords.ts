@@ -8,6 +8,7 @@ import { lengthEvidence } from "./lengthEvidence.ts";
 import { type Lexicon, type LexiconWord, mergeLexicon } from "./lexicon.ts";
 import { accentEntries, type Listed, listedWords } from "./listedWords.ts";
 import type { Corpora } from "./readCorpora.ts";
+import { withoutFragments } from "./withoutFragments.ts";
 
 export interface WordSources {
   readonly dictionary: DictionaryTokens;
@@ -30,6 +31,8 @@ export interface WordMaterial {
   readonly evidence: Evidence;
   readonly datasets: readonly string[];
   readonly unread: DictionaryWords["unread"];
+  /** Spellings of the corpus that were left out, since they are pieces of words (`withoutFragments`). */
+  readonly fragments: readonly string[];
 }
 
 /**
@@ -40,7 +43,12 @@ export function assembleWords(sources: WordSources): WordMaterial {
   const { corpora, list = [], accents = [], level = 0.95, mostMorae } = sources;
   const { words, unread } = dictionaryWords(sources.dictionary, mostMorae);
   const listed = listedWords(list, { bySurface: wordsOfSurfaces(words, list) });
-  const lexicon = mergeLexicon([listed, words, corpusWords(corpora.heard)], accentEntries(accents));
+  const own = new Set(list.map(({ surface }) => surface));
+  const { heard, fragments } = withoutFragments(
+    corpora.heard,
+    (surface) => own.has(surface) || isSpelt(sources.dictionary, surface),
+  );
+  const lexicon = mergeLexicon([listed, words, corpusWords(heard)], accentEntries(accents));
   const { chosen } = corpora;
   return {
     lexicon,
@@ -50,11 +58,18 @@ export function assembleWords(sources: WordSources): WordMaterial {
       lengths: chosen
         ? lengthEvidence(sources.cells, chosen.dataset, chosen.labelSet, level)
         : { vowels: {}, consonants: {} },
-      heard: corpora.heard,
+      heard,
     },
     datasets: corpora.all.map(({ dataset }) => dataset),
     unread,
+    fragments,
   };
+}
+
+function isSpelt(dictionary: DictionaryTokens, surface: string): boolean {
+  if (dictionary.spelt !== undefined) return dictionary.spelt(surface).length > 0;
+  for (const token of dictionary) if (token.surface_form === surface) return true;
+  return false;
 }
 
 function wordsOfSurfaces(words: readonly LexiconWord[], list: readonly Listed[]): Map<string, LexiconWord[]> {

@@ -36,5 +36,6 @@ export function material(words: LexiconWord[], said: HeardWord[] = [], basis = "
     },
     datasets: ["sim"],
     unread: [],
+    fragments: [],
   };
 }
