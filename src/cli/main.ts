@@ -1,5 +1,5 @@
 import { Command, CommanderError } from "commander";
-import { machineFault } from "../messages/machine.ts";
+import { machineFault, machineRefused } from "../messages/machine.ts";
 import { damagedTable } from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
 import { software } from "../software.ts";
@@ -8,8 +8,6 @@ import { printable } from "./printable.ts";
 
 /** Wrong use, as opposed to 1: finished, with problems worth stopping a script. */
 const wrongUse = 2;
-/** The disk, the memory or a permission: nothing of ours is wrong, and the command can be run again. */
-const machineRefused = 74;
 
 /** The command line. Commands that are not `wanted` are only listed: loading all of them would make every start slow. */
 export async function commandLine(wanted: (name: string) => boolean = () => true): Promise<Command> {
@@ -41,6 +39,7 @@ function calledCommand(argv: readonly string[]): string | undefined {
 /** Runs one command line (as in `process.argv`) and sets the exit code. */
 export async function main(argv: readonly string[]): Promise<void> {
   process.stdout.on("error", endQuietly);
+  process.stderr.on("error", () => {}); // a log that takes no more lines ends no work
   try {
     const called = calledCommand(argv);
     const program = await commandLine((name) => name === called);
@@ -50,10 +49,9 @@ export async function main(argv: readonly string[]): Promise<void> {
   }
 }
 
-/** Whoever reads our output may stop early, as `head` does. */
+/** Whoever reads our output may stop early, as `head` does; a disk that takes no more of it is a fault of the machine. */
 function endQuietly(error: NodeJS.ErrnoException): void {
-  if (error.code === "EPIPE") process.exit(0);
-  throw error;
+  process.exit(error.code === "EPIPE" ? 0 : report(error));
 }
 
 function report(error: unknown): number {

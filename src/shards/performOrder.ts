@@ -1,4 +1,5 @@
 import { setTimeout as sleep } from "node:timers/promises";
+import { lastingFault, machineRefused } from "../messages/machine.ts";
 import { learningFailed, partsKeepBreaking } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
 import type { Claims } from "../storage/claims.ts";
@@ -9,7 +10,7 @@ import { type Order, type OrderOf, writeOrder } from "./orders.ts";
 import { DamagedPart, requirePart } from "./parts.ts";
 import type { OrderAnswer } from "./runOrder.ts";
 
-/** An order that could not be done, for a reason that lies in the program or the machine. */
+/** An order that could not be done, for a reason that others need not meet. A full disk and its like end the run instead. */
 export class OrderFailed extends Error {}
 
 /** Another share is at this work. */
@@ -123,7 +124,9 @@ export class Orders {
 
   async #send(order: Order): Promise<Extract<OrderAnswer, { done: string }>> {
     const text = await this.#runner.run(writeOrder(order)).catch((error: Error) => {
-      throw error instanceof UserError ? error : new OrderFailed(error.message);
+      if (error instanceof UserError) throw error;
+      const lasting = lastingFault(error);
+      throw lasting === null ? new OrderFailed(error.message) : new UserError(lasting, machineRefused);
     });
     const answer = JSON.parse(text) as OrderAnswer;
     if ("refused" in answer) throw new UserError(answer.refused, 1);

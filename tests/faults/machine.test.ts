@@ -91,6 +91,33 @@ describe("a machine that does not allow what a run needs", () => {
     expect(status).toBe(74);
   });
 
+  test.skipIf(!existsSync("/dev/full"))(
+    "an answer that its disk has no room for is named as such, without a trace of the program",
+    () => {
+      const { status, stderr } = spawnSync(
+        "sh",
+        ["-c", `"$0" "$1" phones > /dev/full`, process.execPath, program],
+        {
+          encoding: "utf8",
+        },
+      );
+      expect(stderr).toMatch(/^morascope: The disk is full.*\n$/);
+      expect(status).toBe(74);
+    },
+  );
+
+  test.skipIf(!existsSync("/dev/full"))("a log that takes no more lines ends no work", () => {
+    const { status, stdout } = spawnSync(
+      "sh",
+      ["-c", `"$0" "$1" check "$2" 2> /dev/full`, process.execPath, program, tempFolder(files)],
+      {
+        encoding: "utf8",
+      },
+    );
+    expect(stdout).toContain("2 utterances");
+    expect(status).toBe(0);
+  });
+
   test("a label file that vanishes midway is listed, and the others are read", async () => {
     const folder = tempFolder(files);
     const dataset = await openDataset(folder);
@@ -116,6 +143,7 @@ describe("machineFault", () => {
     ["EROFS", "This disk may only be read: /data/x"],
     ["EACCES", "You may not read or write: /data/x"],
     ["EMFILE", "Too many files are open at once: /data/x"],
+    ["EFBIG", "A file may not grow any further: /data/x"],
     ["EIO", "The disk gave an error: /data/x"],
   ])("says of %s what it is, where, and what to do", (code, words) => {
     const said = machineFault(Object.assign(new Error("write"), { code, path: "/data/x" }));
@@ -126,6 +154,11 @@ describe("machineFault", () => {
   test("knows the database's words for a full disk, and leaves faults of the program alone", () => {
     const told = machineFault(new Error('IO Error: Could not write file "/d/t.db": No space left on device'));
     expect(told).toContain("The disk is full: /d/t.db");
+    const handedOn = machineFault(new Error("EROFS: read-only file system, open '/data/x'"));
+    expect(handedOn).toContain("This disk may only be read: /data/x");
+    expect(machineFault(new RangeError("WebAssembly.Memory(): could not allocate memory"))).toContain(
+      "memory is full",
+    );
     expect(machineFault(new TypeError("x is not a function"))).toBeNull();
     expect(machineFault(Object.assign(new Error("x"), { code: "constructor" }))).toBeNull();
   });
