@@ -1,12 +1,6 @@
 import type { english } from "./english/index.ts";
-import {
-  cardInJapanese,
-  claimInJapanese,
-  nouns,
-  rest,
-  retellings,
-  showsInJapanese,
-} from "./japaneseRetold.ts";
+import { cardInJapanese, cardLinesInJapanese, stretchInJapanese } from "./japaneseCard.ts";
+import { claimInJapanese, nouns, rest, retellings, showsInJapanese } from "./japaneseRetold.ts";
 import { retoldBy } from "./retelling.ts";
 import type { Translation } from "./translation.ts";
 
@@ -584,6 +578,15 @@ export const japanese: Translation<typeof english> = {
     between: (sound, before, after) => `${before} と ${after} の間の ${sound}`,
     shown: (shows, place) => `${shows}: ${place}`,
     card: cardInJapanese,
+    cardLines: cardLinesInJapanese,
+    cardStretch: stretchInJapanese,
+    cardKey: {
+      voiced: "有声",
+      devoiced: "無声化",
+      thick: "太い: 声あり",
+      notJudged: "声の判定なし",
+      noRecording: "録音なし",
+    },
   },
   verdicts: {
     number: (digits, scale) =>

@@ -1,4 +1,5 @@
 import type { DuckDBConnection } from "@duckdb/node-api";
+import { languages } from "../interface/languages.ts";
 import { type RecordingPlace, workingRateHz } from "../storage/openRecording.ts";
 import type { Audio } from "../storage/readAudio.ts";
 import { resampleTo } from "../storage/resample.ts";
@@ -36,6 +37,6 @@ export async function clipCards(
     const found = await source.utterance(dataset, utterance);
     if (found === null) throw new Error(`${utterance} is not in the results`);
     const { card } = await draw(found, labelSet, index);
-    return { svg: tokenCardSvg(card), alt: tokenCardAlt(card) };
+    return { svg: tokenCardSvg(card, { languages: languages.slice(1) }), alt: tokenCardAlt(card) };
   };
 }

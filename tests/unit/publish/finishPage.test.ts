@@ -13,6 +13,16 @@ describe("finishPage", () => {
     expect(done).toContain("Content-Security-Policy");
   });
 
+  test("asks pictures of sounds for the words of the page's language", () => {
+    const card = '<img class="token-card" src="./_file/a.1f.svg" alt="x">';
+    const other = '<img src="./_file/b.svg">';
+    const within = (lang: string) =>
+      finishPage(page.replace("<body>", `<body>${card}${other}`), { description: "", lang });
+    expect(within("ja")).toContain('src="./_file/a.1f.svg#ja" alt="x"');
+    expect(within("ja")).toContain(other);
+    expect(within("en")).toContain(card);
+  });
+
   test("throws on a page of another shape instead of leaving it unfinished", () => {
     const wrong = { description: "d", lang: "en" };
     expect(() => finishPage("<html lang='x'><body>", wrong)).toThrow("changed its shape");

@@ -1,5 +1,6 @@
 import { decode } from "fast-png";
 import { describe, expect, test } from "vitest";
+import { languages } from "../../../src/interface/languages.ts";
 import { tokenCardImage } from "../../../src/publish/tokenCardImage.ts";
 import { tokenCardSvg } from "../../../src/publish/tokenCardSvg.ts";
 import { sampleCard } from "./sampleCard.ts";
@@ -67,6 +68,18 @@ describe("tokenCardSvg", () => {
     expect(tokenCardSvg(sampleCard())).toContain("@media (prefers-color-scheme: dark)");
     expect(tokenCardSvg(sampleCard(), { scheme: "dark" })).not.toContain("@media");
     expect(tokenCardSvg(sampleCard())).toBe(tokenCardSvg(sampleCard()));
+  });
+
+  test("holds the words of further languages once more, and nothing else twice", () => {
+    const one = tokenCardSvg(sampleCard());
+    const both = tokenCardSvg(sampleCard(), { languages: languages.slice(1) });
+    const japanese = /<g id="ja" lang="ja"[^>]*>(.*?)<\/g>/.exec(both)![1]!;
+    expect(japanese).toMatch(/無声化 \d+%/);
+    expect(japanese.replace(/<text[^>]*lang="ja"[^>]*>[^<]*/g, "")).not.toMatch(/>[^<]*[a-z]{4}/);
+    expect(both).toContain("#ja:target~.words{display:none}");
+    for (const shape of [/<image/g, /class="chip"/g, /class="bracket"/g, /class="ribbon"/g])
+      expect(count(both, shape)).toBe(count(one, shape));
+    expect(both.length - one.length).toBeLessThan(2000);
   });
 
   test("keeps every text within the card's width, however long", () => {
