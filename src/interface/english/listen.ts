@@ -4,11 +4,7 @@ const space = "\u00a0";
 const count = (value: number, one: string, several = `${one}s`) =>
   `${value.toLocaleString("en")} ${value === 1 ? one : several}`;
 const percent = (share: number) =>
-  share > 0.99
-    ? `over 99${space}%`
-    : share < 0.01
-      ? `under 1${space}%`
-      : `${Math.round(100 * share)}${space}%`;
+  `${share > 0.99 ? "over 99" : share < 0.01 ? "under 1" : Math.round(100 * share)}${space}%`;
 const number = (value: number) => value.toFixed(1).replace("-", "−");
 /** The page on single sounds, and what is said of its recordings when a site is built. */
 export const listen = {
