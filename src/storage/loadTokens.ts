@@ -87,14 +87,20 @@ async function rowsOfEvery(path: string, every: number): Promise<ChosenRows> {
   const places = new Map<string, number>();
   const inPieces: Uint32Array[] = [];
   let size = 0;
-  let before = { key: "", place: -1 };
+  let before: { readonly ids: readonly unknown[]; readonly place: number } = { ids: [], place: -1 };
   for await (const piece of readPieces(path, recordingColumns)) {
     const columns = recordingColumns.map((name) => columnOf(piece, name));
+    const placeOf = (row: number) => {
+      const ids = columns.map((column) => column[row]);
+      const key = ids.join("\u0000");
+      const place = places.get(key) ?? places.size;
+      places.set(key, place);
+      return { ids, place };
+    };
     const rows: number[] = [];
     for (let row = 0; row < columns[0]!.length; row++) {
-      const key = columns.map((column) => column[row]).join("\u0000");
-      if (key !== before.key || before.place < 0) before = { key, place: places.get(key) ?? places.size };
-      places.set(key, before.place);
+      const { ids } = before;
+      if (columns.some((column, i) => column[row] !== ids[i])) before = placeOf(row);
       if (before.place % every === 0) rows.push(row);
     }
     inPieces.push(Uint32Array.from(rows));

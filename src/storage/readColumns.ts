@@ -8,6 +8,7 @@ import {
 import { machineFault } from "../messages/machine.ts";
 import * as messages from "../messages/results.ts";
 import { UserError } from "../messages/userError.ts";
+import { collectWhenGrown } from "./collectGarbage.ts";
 import { schemaVersion } from "./schemaVersion.ts";
 
 /** The columns of a Parquet file that a run wrote, by name; refuses a file of another table version. */
@@ -29,6 +30,7 @@ export async function* readPieces(
   for (const { num_rows } of metadata.row_groups) {
     const end = start + Number(num_rows);
     yield await ofTable(path, () => readRows(file, metadata, start, end, names));
+    await collectWhenGrown();
     start = end;
   }
 }

@@ -5,16 +5,19 @@ import { createTableSql, identifier } from "./duckdb.ts";
 const dimensions = cellDimensions.map(identifier).join(", ");
 
 /** Tokens reduced in one go, about. Ordered lists are built in memory, so that this bounds it whatever the corpus. */
-const batchTokens = 200_000;
+const batchTokens = 50_000;
 
-/** Speakers in the order of the cells, parted into batches. */
+/** The first of the cells' dimensions, none of them ever missing: one speaker may have spoken the whole corpus. */
+const batchKeys = ["dataset", "labelSet", "speaker", "kind", "phone"].map(identifier).join(", ");
+
+/** Sounds of speakers in the order of the cells, parted into batches. */
 const batchesQuery = `
   create or replace temp table batches as
-  select "dataset", "labelSet", "speaker",
-    cast(floor(sum(tokens) over (order by "dataset", "labelSet", "speaker") / ${batchTokens}) as integer) as batch
-  from (select "dataset", "labelSet", "speaker", count(*) as tokens from tokens group by all)`;
+  select ${batchKeys},
+    cast(floor(sum(tokens) over (order by ${batchKeys}) / ${batchTokens}) as integer) as batch
+  from (select ${batchKeys}, count(*) as tokens from tokens group by all)`;
 
-/** Fills the table `cells` from the table `tokens`, sorted by the cells' dimensions. Cells never span speakers. */
+/** Fills the table `cells` from the table `tokens`, sorted by the cells' dimensions. No cell spans speakers or sounds. */
 export async function reduceToCells(connection: DuckDBConnection): Promise<number> {
   await connection.run(createTableSql("cells", cellColumns));
   await connection.run(batchesQuery);
@@ -41,7 +44,7 @@ function cellsOf(batch: number): string {
       sum("durationMs" * "durationMs") as sumSquareMs,
       sum(ln("durationMs")) as sumLogMs,
       sum(ln("durationMs") * ln("durationMs")) as sumSquareLogMs
-    from tokens join batches using ("dataset", "labelSet", "speaker")
+    from tokens join batches using (${batchKeys})
     where batch = ${batch}
     group by all
   )

@@ -90,6 +90,7 @@ export class ResultsWriter {
       tokens: await TableWriter.create<TokenRow>(connection, "tokens", tokenColumns),
     };
     const columns = { tokenRow, ...acousticColumns };
+    await connection.run("begin transaction");
     return new ResultsWriter(
       database,
       results,
@@ -122,6 +123,7 @@ export class ResultsWriter {
     this.intervals.close();
     this.tokens.close();
     this.#acoustics.close();
+    await this.#database.connection.run("commit");
     const { connection } = this.#database;
     if (revision !== null) await reviseTokens(connection, revision);
     const write = (

@@ -16,12 +16,13 @@ try {
   const tasks: Record<string, number> = {};
   const peakMbAfter: Record<string, number> = {};
   let task = "Opening";
-  let since = startedAt;
+  let since = cpuBefore;
   const next = (name: string) => {
-    tasks[task] = (tasks[task] ?? 0) + performance.now() - since;
+    const { user, system } = process.cpuUsage(since);
+    tasks[task] = (tasks[task] ?? 0) + (user + system) / 1000;
     peakMbAfter[task] = Math.round(process.resourceUsage().maxRSS / 1024);
     task = name;
-    since = performance.now();
+    since = process.cpuUsage();
   };
   const { counts } = await runPipeline(
     runOptions([dataset], join(folder, "out"), {
