@@ -1,6 +1,7 @@
 import type { Timing } from "../estimates/explain/explainTiming.ts";
 import type { SpeakerMean } from "../estimates/timing/speakerMean.ts";
 import { amount } from "../messages/amount.ts";
+import { noSpread } from "../messages/explain.ts";
 import type { RhythmTable } from "../storage/loadReferenceTables.ts";
 import { type Block, type Cell, interval, number, word } from "./printBlocks.ts";
 
@@ -34,7 +35,7 @@ export function blocksOfTiming(timing: Timing, published: readonly RhythmTable[]
     {
       heading: `Timing in ${dataset} (${labelSet})`,
       lines: [
-        `${amount(timing.tokens, "vowel or consonant", "vowels and consonants")} of ${amount(timing.speakers, "speaker")}, times: ${basis}. Means over speakers, each counting the same, with t intervals.`,
+        `${amount(timing.tokens, "vowel or consonant", "vowels and consonants")} of ${amount(timing.speakers, "speaker")}, times: ${basis}. ${timing.speakers === 1 ? noSpread() : "Means over speakers, each counting the same, with t intervals."}`,
         ...missing.map((reason) => `Cannot be estimated: ${reason}`),
       ],
       rows: [

@@ -1,4 +1,5 @@
 import type { VowelGroup, VowelSpace } from "../estimates/vowelSpace.ts";
+import { thinRows } from "../messages/explain.ts";
 import type { FormantTable } from "../storage/loadReferenceTables.ts";
 import { type Block, interval, number, word } from "./printBlocks.ts";
 
@@ -41,7 +42,7 @@ function blocksOfGroup(group: VowelGroup, keys: Block["keys"]): Block[] {
         speakers: number(vowel.speakers, 0),
       })),
       keys: own,
-      warnings: group.warnings,
+      warnings: [...group.warnings, ...thin(group.vowels.map(({ tokens }) => tokens))],
     },
     {
       heading: `  ${group.group}, long minus short`,
@@ -58,9 +59,18 @@ function blocksOfGroup(group: VowelGroup, keys: Block["keys"]): Block[] {
         speakers: number(shift.speakers, 0),
       })),
       keys: { ...own, part: "long minus short" },
-      warnings: [],
+      warnings: thin(
+        group.longAgainstShort.flatMap(({ longTokens, shortTokens }) => [longTokens, shortTokens]),
+      ),
     },
   ];
+}
+
+/** Vowels of one kind below which its row says little. */
+const enough = 10;
+
+function thin(tokens: readonly number[]): string[] {
+  return tokens.some((count) => count < enough) ? [thinRows(enough)] : [];
 }
 
 function blockOfTable({ id, language, speakers, citation, url, vowels }: FormantTable): Block {

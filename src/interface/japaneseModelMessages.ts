@@ -57,9 +57,13 @@ export const japaneseModelMessages: readonly Retelling[] = [
     (term, n) => `「${termInJapanese(term!)}」は母音の${n}%でしか分からないため、モデルから除きました。`,
   ),
   retellingOf(
-    /The effects rest on ([\d,]+) of the ([\d,]+) vowels\. Left out: (.+)\./,
+    /([\d,]+) more vowels? (?:has|have) no devoicing mark, because nothing could be decided, and (?:is|are) in no count\./,
+    (n) => `ほかに、判定できず無声化の印のない母音が${n}個あり、どの数にも入りません。`,
+  ),
+  retellingOf(
+    /Weighed together are ([\d,]+) of the ([\d,]+) vowels\. Left out: (.+)\./,
     (modelled, all, leftOut) =>
-      `効果は母音${all}個のうち${modelled}個によります。除いたもの: ${leftOut!
+      `まとめて見たのは母音${all}個のうち${modelled}個です。除いたもの: ${leftOut!
         .split(/, (?=\d)/u)
         .map(leftOutInJapanese)
         .join("、")}。`,

@@ -48,13 +48,17 @@ export const finalIsBeforePause = () =>
 export const termUnknown = (term: string, share: number) =>
   `${capital(termInWords(term))} is known for ${percent(share)} of the vowels only and was left out of the model.`;
 
+/** Vowels that neither a person nor a measurement called voiced or devoiced. */
+export const undecidedLeftOut = (vowels: number) =>
+  `${count(vowels)} more ${vowels === 1 ? "vowel has" : "vowels have"} no devoicing mark, because nothing could be decided, and ${vowels === 1 ? "is" : "are"} in no count.`;
+
 /** Why a model counts fewer vowels than the answer's heading; the numbers add up. */
 export const leftOutOfModels = (
   modelled: number,
   tokens: number,
   leftOut: readonly { readonly term: string | null; readonly tokens: number }[],
 ) =>
-  `The effects rest on ${count(modelled)} of the ${count(tokens)} vowels. Left out: ${leftOut
+  `Weighed together are ${count(modelled)} of the ${count(tokens)} vowels. Left out: ${leftOut
     .map(({ term, tokens: n }) =>
       term === null
         ? `${count(n)} of a kind without exceptions`
@@ -162,6 +166,9 @@ export const notNormalised = (speakers: number, least: number) =>
 export const formantsMissing = (share: number) =>
   `${percent(share)} of the vowels with a voice have no reliable formants and are left out; high voices and nasal surroundings lose most.`;
 
+export const thinRows = (least: number) =>
+  `Rows of fewer than ${least} vowels of a kind say little, however narrow their interval looks.`;
+
 export const formantsOneSpeaker = () =>
   "One speaker: intervals are over the vowels of this speaker, taken as independent, and nothing follows about others.";
 
@@ -198,6 +205,9 @@ export const tooFewKind = (kind: "devoiced" | "voiced") =>
   `There is no truly ${kind} vowel among them, so half of the question stays open.`;
 
 /** Timing. */
+export const noSpread = () =>
+  "One speaker: an interval (–) would speak of speakers like these, which takes several; only a devoiced mora has one, over the morae of this speaker.";
+
 export const noTimedWords = () =>
   "Words are unknown, or no speaker has three words of different length, so that no line can be drawn.";
 

@@ -7,6 +7,7 @@ import {
   onlyPredictedMarks,
   separatedLeftOut,
   tellsEveryOutcome,
+  undecidedLeftOut,
   wordsUnknown,
 } from "../../messages/explain.ts";
 import { allTheSameOutcome } from "../../messages/models.ts";
@@ -53,7 +54,8 @@ function explainSource(
   const evidence = evidenceOf(table, candidates);
   const { basis, marked } = evidence;
   const { rows, warnings: ofSize } = everyNthRecording(table, evidence.rows);
-  const ofBasis = [...evidence.warnings, ...ofSize];
+  const undecided = basis === null ? 0 : candidates.length - marked;
+  const ofBasis = [...(undecided > 0 ? [undecidedLeftOut(undecided)] : []), ...evidence.warnings, ...ofSize];
   const devoiced = Float64Array.from(rows, (row) => (labelAt(table.labels.devoiced, row) === "true" ? 1 : 0));
   const hits = devoiced.reduce((sum, value) => sum + value, 0);
   const speakers = speakersOf(table, rows);
@@ -81,7 +83,10 @@ function explainSource(
   const { columns, warnings: unknown } = usableTerms(devoicingColumns(table, rows, wordFrequency));
   const known = { ...columns, [items.unit]: items.column };
   const { kept, separated, telling } = setAsideSeparated(columns, knownRows(known, rows.length), devoiced);
+  const leftOut = leftOutOf(known, rows.length, separated);
+  const left = kept.reduce((sum, keep) => sum + keep, 0);
   const warnings = [
+    ...(leftOut.length === 0 ? [] : [leftOutOfModels(left, rows.length, leftOut)]),
     ...ofBasis,
     ...speakerWarnings(head.speakers),
     ...(items.unit === "word" ? [] : [wordsUnknown()]),
@@ -89,8 +94,6 @@ function explainSource(
     ...separated.map((one) => separatedLeftOut(one.term, one.level, one.devoiced, one.tokens)),
     finalIsBeforePause(),
   ];
-  const leftOut = leftOutOf(known, rows.length, separated);
-  const left = kept.reduce((sum, keep) => sum + keep, 0);
   const leftDevoiced = kept.reduce((sum, keep, i) => sum + keep * devoiced[i]!, 0);
   if (left > 0 && (leftDevoiced === 0 || leftDevoiced === left))
     return { ...refuse(allTheSameOutcome(leftDevoiced, left)), separated, warnings };
@@ -113,19 +116,13 @@ function explainSource(
     options: { level, speakers, devoiced, units: { speechRate: "mora/s", wordFrequency: "tenfold" } },
   };
   const models = withTokensInAll([clusteredModel(data), mixedModel(data)], columns, rows.length);
-  const ofCounts = leftOut.length === 0 ? [] : [leftOutOfModels(left, rows.length, leftOut)];
   return {
     ...head,
     reason: null,
     separated,
     leftOut,
     models,
-    warnings: [
-      ...ofCounts,
-      ...warnings,
-      ...contradictions(models, columns, items, kept),
-      ...muchWiderEffects(models),
-    ],
+    warnings: [...warnings, ...contradictions(models, columns, items, kept), ...muchWiderEffects(models)],
   };
 }
 

@@ -116,6 +116,8 @@ const sentences: readonly string[] = [
   explain.vowelPopulation(),
   explain.finalIsBeforePause(),
   explain.termUnknown("accented", 0.2),
+  explain.undecidedLeftOut(1),
+  explain.undecidedLeftOut(1200),
   explain.leftOutOfModels(1482, 1524, [
     { term: "accented", tokens: 38 },
     { term: "word", tokens: 4 },

@@ -14,6 +14,7 @@ import {
   separatedWithheld,
   tellsEveryOutcome,
   termUnknown,
+  undecidedLeftOut,
   wordsUnknown,
 } from "../../../../src/messages/explain.ts";
 import { allTheSameOutcome, variationUnbounded } from "../../../../src/messages/models.ts";
@@ -89,6 +90,19 @@ test("explainDevoicing says which vowels no model counts, with numbers that add 
   expect(u.tokensInAll).toBe(corpus.slice(0, 1000).filter(({ phone }) => phone === "u").length);
   expect(u.tokensInAll).toBeGreaterThan(u.tokens);
   expect(whole.leftOut).toEqual([]);
+});
+
+test("explainDevoicing tells of vowels without a mark, also where nothing can be estimated", () => {
+  const few = corpus.slice(0, 60).map((row, i) => ({
+    ...row,
+    ...(i < 10 ? { devoiced: null, devoicedBasis: null } : { devoiced: row.phone === "u" }),
+    word: i >= 50 ? null : row.word,
+  }));
+  const [got] = explain(few);
+  expect(got!.tokens).toBe(50);
+  expect(got!.warnings).toContain(undecidedLeftOut(10));
+  expect(got!.warnings[0]).toBe(leftOutOfModels(40, 50, [{ term: "word", tokens: 10 }]));
+  expect(got!.models).toEqual([]);
 });
 
 test("explainDevoicing refuses marks written by a rule, with the reason, and keeps them out of a mixture", () => {
