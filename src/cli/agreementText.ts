@@ -40,6 +40,7 @@ export function agreementText(report: AgreementReport): string {
 /** What a reader must know beside the figures; for standard error. */
 export function agreementNotes(report: AgreementReport, format: "text" | "json" | "csv"): string[] {
   const { reference, withoutLabels, withoutResults, unreadable, utterances, differences, phones } = report;
+  const same = report.boundaries.sameTimes;
   const shown = differences.slice(0, shownDifferences).map(({ utterance, atMs, own, reference: theirs }) => {
     const at = (atMs / 1000).toFixed(2);
     return `  ${utterance} at ${at} s: ${own === "" ? "nothing" : own}, labels ${theirs === "" ? "nothing" : theirs}`;
@@ -50,8 +51,10 @@ export function agreementNotes(report: AgreementReport, format: "text" | "json" 
     `${sentence} (${ids.slice(0, 5).join(", ")}${ids.length > 5 ? ", …" : ""})`;
   return [
     ...(reference.synthetic ? [messages.syntheticReference(reference.name)] : []),
-    ...(reference.marksBasis === null && heardClasses(report) ? [messages.classesByHearing()] : []),
-    ...(report.boundaries.sameTimes && format !== "text" ? [messages.sameTimes()] : []),
+    ...(reference.marksBasis === null && heardClasses(report) && !(same && format === "text")
+      ? [messages.classesByHearing()]
+      : []),
+    ...(same && format !== "text" ? [messages.sameTimes()] : []),
     ...(withoutLabels.length > 0
       ? [listed(messages.withoutLabels(withoutLabels.length), withoutLabels)]
       : []),

@@ -1,4 +1,8 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import Table from "cli-table3";
+import { loadNotices } from "../storage/loadNotices.ts";
+import { resultFiles } from "../storage/resultsFolder.ts";
 import { toCsv } from "../storage/writeCsv.ts";
 import type { EstimateFlags } from "./estimateOptions.ts";
 import { printable } from "./printable.ts";
@@ -94,6 +98,18 @@ function marks(
   markOf: (i: number) => string,
 ): Map<string, string> {
   return new Map([...new Set(sentences.flat())].map((sentence, i) => [sentence, markOf(i)]));
+}
+
+/** What the datasets of the rows have to say, such as that a voice is synthetic; nothing where no run described them. */
+export async function noticesOf(
+  folder: string,
+  rows: readonly { readonly dataset: string }[],
+): Promise<string[]> {
+  if (!existsSync(join(folder, resultFiles.run))) return [];
+  const datasets = [...new Set(rows.map(({ dataset }) => dataset))];
+  return (await Promise.all(datasets.map((dataset) => loadNotices(folder, dataset)))).flatMap(
+    ({ notices }) => notices,
+  );
 }
 
 /** Warnings and notes go to standard error, so that a program reading the results is not disturbed. */

@@ -8,7 +8,7 @@ import { loadCells } from "../storage/loadCells.ts";
 import { loadDevoicingError } from "../storage/loadDevoicingError.ts";
 import { loadTokensForWords } from "../storage/loadTokens.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
-import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
+import { formatEstimates, noticesOf, printNotes, type TextColumn } from "./printEstimates.ts";
 
 const lengthFilter = { short: { length: "short" }, long: { length: "long" }, all: {} } as const;
 
@@ -94,6 +94,7 @@ export function registerRates(program: Command): void {
       if (error !== null && rows.some(({ basis }) => basis === "measured"))
         notes.push(decisionErrorNote(error));
       process.stdout.write(formatEstimates(rows, flags.format, columns(flags.level), rateCsvColumns));
-      printNotes(flags.length === undefined && length === "short" ? [...notes, longVowelsLeftOut()] : notes);
+      const byDefault = flags.length === undefined && length === "short";
+      printNotes([...notes, ...(byDefault ? [longVowelsLeftOut()] : []), ...(await noticesOf(folder, rows))]);
     });
 }

@@ -8,7 +8,7 @@ import { dashes, leftOutDevoiced, noteOf } from "../messages/estimates.ts";
 import { loadCells } from "../storage/loadCells.ts";
 import { loadTokensForWords } from "../storage/loadTokens.ts";
 import { addEstimateOptions, type EstimateFlags, filterOf } from "./estimateOptions.ts";
-import { formatEstimates, printNotes, type TextColumn } from "./printEstimates.ts";
+import { formatEstimates, noticesOf, printNotes, type TextColumn } from "./printEstimates.ts";
 
 interface RatioFlags extends EstimateFlags {
   readonly contrast: Contrast;
@@ -20,7 +20,13 @@ interface RatioFlags extends EstimateFlags {
 const ratio = (value: number | null) => (value === null ? "–" : value.toFixed(2));
 const ms = (value: number) => `${value.toFixed(0)} ms`;
 
-const columns = (level: number): readonly TextColumn<RatioRow>[] => [
+/** Columns that need the words of single sounds, or say what the row itself says when devoiced vowels are left out. */
+const notOfVoiced = ["interval by word too", "voiced only", "words"];
+
+const columns = (level: number, voicedOnly: boolean): readonly TextColumn<RatioRow>[] =>
+  allColumns(level).filter(({ heading }) => !(voicedOnly && notOfVoiced.includes(heading)));
+
+const allColumns = (level: number): readonly TextColumn<RatioRow>[] => [
   { heading: "ratio", text: (row) => `${row.bound === null ? "" : "≥ "}${ratio(row.estimate)}`, right: true },
   {
     heading: `${100 * level} % interval`,
@@ -84,8 +90,14 @@ export function registerRatios(program: Command): void {
       const ratios = durationRatios(cells, options);
       const tokens = voiced === null ? await loadTokensForWords(folder, cells) : null;
       const { rows, notes } = tokens === null ? ratios : ratiosWithWords(ratios, tokens, options);
-      process.stdout.write(formatEstimates(rows, flags.format, columns(level), ratioCsvColumns));
-      printNotes([...notes, ...leftOutNotes(voiced?.leftOut ?? [], flags.dataset)]);
+      process.stdout.write(
+        formatEstimates(rows, flags.format, columns(level, voiced !== null), ratioCsvColumns),
+      );
+      printNotes([
+        ...notes,
+        ...leftOutNotes(voiced?.leftOut ?? [], flags.dataset),
+        ...(await noticesOf(folder, rows)),
+      ]);
     });
 }
 

@@ -83,7 +83,7 @@ export const wordCsvColumns = {
 } as const;
 
 export const sheetCsvColumns = {
-  clip: "File name of the clip, without ending",
+  clip: "File of the clip",
   word: "Word that the vowel stands in; empty where unknown",
   kana: "Kana around it, its mora in 【】",
   vowel: "The vowel to mark",

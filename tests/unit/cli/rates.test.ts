@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Command, CommanderError } from "commander";
@@ -190,4 +190,20 @@ test("ratios says how many short vowels are devoiced, and --voiced-only compares
   const unknown = heard.length - heard.filter((t) => t.devoiced !== null).length;
   expect(voiced.err).toContain(noteOf("d1", "full", leftOutDevoiced(left, unknown)));
   expect(voiced.err).toContain(noteOf("d1", "rule", leftOutDevoiced(0, others)));
+});
+
+test("rates and ratios tell what must stand with a dataset's numbers, and ratios without devoiced vowels no words", async () => {
+  const datasets = [
+    { id: "d1", synthetic: true, notice: "Invented." },
+    { id: "d2", synthetic: true, notice: "Of another dataset." },
+  ];
+  writeFileSync(join(folder, "run.json"), JSON.stringify({ datasets }));
+  for (const command of ["rates", "ratios"]) {
+    const { err } = await printed(command, folder);
+    expect(err).toContain("note: d1: Invented.\n");
+    expect(err).not.toContain("another");
+  }
+  expect((await printed("ratios", folder)).out).toContain("interval by word too");
+  expect((await printed("ratios", folder, "--voiced-only")).out).not.toMatch(/by word|voiced only|words/);
+  rmSync(join(folder, "run.json"));
 });
