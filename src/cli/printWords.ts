@@ -64,7 +64,7 @@ export function printLookUp(
     ...word.accents.map(({ sentence }) => `If the accent moves: ${sentence}`),
   ];
   for (const { kana, attested } of near) {
-    lines.push("", `Nearest to hear for ${kana}:`);
+    lines.push("", `Nearest to hear for ${kana}, in sentences, where other sounds than a pause may follow:`);
     if (attested.length === 0) lines.push("  none in this corpus");
     for (const one of attested)
       lines.push(

@@ -184,7 +184,7 @@ export function environmentsLeft(target: string, environments: number): string {
 }
 
 export function predictedFromEvidence(): string {
-  return "Words are taken as said alone. A chance is what the corpus lets expect for the environment, not a statement about one speaker; IPA shows the likelier pronunciation.";
+  return "Words are taken as said alone. A chance is what the corpus lets expect for the environment, not a statement about one speaker; it draws on vowels in like surroundings too, so that it may differ from the share that was heard. IPA shows the likelier pronunciation.";
 }
 
 export function accentsUnknown(): string {
