@@ -1,5 +1,5 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
-import { durationsSentence } from "../../src/findings/sentences/ratios.ts";
+import { durationsSentence, ratioBasis } from "../../src/findings/sentences/ratios.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import type { Choices } from "./choices.ts";
 import { chosenSet } from "./chosenSet.ts";
@@ -60,6 +60,7 @@ export function distributionFigure(corpus: Corpus, choices: Choices, contrast: C
       question: asked,
       finding,
       picture,
+      basis: ratioBasis([{ name: "", row: overall }]),
       remarks: [words.remark, ...floor],
       numbers: distributionTable(id, contrast, found),
     });

@@ -59,10 +59,10 @@ function withCode(text: string): readonly (Node | string)[] {
 }
 
 function basisList({ counts, warnings }: Basis, remarks: readonly string[]): HTMLElement | null {
-  const lines = [counts, ...warnings, ...remarks].filter((line) => line !== "");
-  return lines.length === 0
-    ? null
-    : element("ul", { class: "basis" }, ...lines.map((line) => element("li", {}, ...withCode(line))));
+  const line = (text: string, name: string | null) => element("li", { class: name }, ...withCode(text));
+  const lines = [...warnings, ...remarks].filter((text) => text !== "").map((text) => line(text, null));
+  if (counts !== "") lines.unshift(line(counts, "counts"));
+  return lines.length === 0 ? null : element("ul", { class: "basis" }, ...lines);
 }
 
 function methodNote({ method }: Basis): HTMLElement | null {

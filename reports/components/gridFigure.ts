@@ -1,5 +1,6 @@
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { environmentsSentence } from "../../src/findings/sentences/environments.ts";
+import { rateBasis } from "../../src/findings/sentences/rates.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { isVoiceless, phones } from "../../src/phonology/phones.ts";
 import { ratesCommand } from "../../src/publish/terminalCommand.ts";
@@ -45,6 +46,11 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       const names = new Set(cells.map((cell) => cell[side]));
       return order.filter((phone) => names.has(phone) && (side === "after" || isVoiceless(phone)));
     };
+    const after = ["voiceless", "pause", "voiced"];
+    const [overall] = devoicingRates(corpus.cells, {
+      ...rateOptions(corpus),
+      filter: { ...cuts.voiced.filter, after },
+    }).rows;
     const finding = environmentsSentence(cells);
     const corrected = cells.some(({ row }) => row.corrected !== null);
     const byRule = cells.some(({ row }) => row.estimate === null);
@@ -64,6 +70,7 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       finding,
       picture: cells.length === 0 ? null : element("div", {}, gridLegend(byRule), grid),
       drawing: () => gridDrawing(cells, present("before"), present("after")),
+      basis: rateBasis(overall === undefined ? [] : [{ name: "", row: overall }]),
       remarks: [
         ...(cells.length === 0 ? [] : [words.remark]),
         ...(corrected ? [interfaceText().devoicing.corrected.inTable] : []),

@@ -1,6 +1,6 @@
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { intervalName, percentRange, roundPercent } from "../../src/findings/format.ts";
-import { speakerRatesSentence } from "../../src/findings/sentences/rates.ts";
+import { rateBasis, speakerRatesSentence } from "../../src/findings/sentences/rates.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { ratesCommand } from "../../src/publish/terminalCommand.ts";
 import type { Choices } from "./choices.ts";
@@ -62,6 +62,7 @@ export function speakerRateFigure(corpus: Corpus, choices: Choices): HTMLElement
       unused: ["by"],
       finding,
       picture: speakerPlot(dots, { ...percentAxis, widthPx, overall: band, alternative: finding }),
+      basis: rateBasis([{ name: "", row: overall }]),
       remarks: [...(told === null ? [] : [told]), words.rateDots],
       commands: [ratesCommand(filter, ["speaker"], corpus.level)],
       numbers: numbersTable(id, named, rateColumns(words.speaker, overall.corrected !== null)),

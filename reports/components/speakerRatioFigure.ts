@@ -1,5 +1,5 @@
 import type { Contrast } from "../../src/estimates/lengthContrast.ts";
-import { speakerRatiosSentence } from "../../src/findings/sentences/ratios.ts";
+import { ratioBasis, speakerRatiosSentence } from "../../src/findings/sentences/ratios.ts";
 import { interfaceText } from "../../src/interface/interfaceText.ts";
 import { ratiosCommand } from "../../src/publish/terminalCommand.ts";
 import type { Choices } from "./choices.ts";
@@ -46,6 +46,7 @@ export function speakerRatioFigure(corpus: Corpus, choices: Choices, contrast: C
       question: asked,
       finding,
       picture: speakerPlot(dots, { ...ratioAxis, widthPx, domain, overall: band, alternative: finding }),
+      basis: ratioBasis([{ name: "", row: overall }]),
       remarks: [words.ratioDots],
       commands: [ratiosCommand(options, ["speaker"])],
       numbers: numbersTable(id, named, ratioColumns(words.speaker)),

@@ -49,6 +49,8 @@ async function lookAt(file: string, { colorScheme, width }: Look, notSaid: strin
 
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(overflow, "the page scrolls sideways").toBeLessThanOrEqual(0);
+  const bare = page.locator("figure.figure:has(svg):not(:has(.basis .counts))");
+  expect(await bare.evaluateAll((all) => all.map(({ id }) => id)), "figures without a basis").toEqual([]);
   expect(await page.locator(".observablehq--error").count(), "error boxes").toBe(0);
   expect(await page.locator("aside.notice").first().innerText()).toContain("no evidence about Japanese");
   expect(await page.locator("footer").innerText()).toContain(notSaid);

@@ -98,6 +98,8 @@ describe.each(addresses)("page %s with answers", (address) => {
     const grave = found.filter(({ impact }) => impact === "serious" || impact === "critical");
     expect(grave.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
     expect(await own.locator("main").innerHTML()).not.toMatch(/NaN|undefined|Infinity|\[object/);
+    const bare = own.locator("figure.figure:has(svg):not(:has(.basis .counts))");
+    expect(await bare.evaluateAll((all) => all.map(({ id }) => id)), "figures without a basis").toEqual([]);
     const overflow = await own.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow, "the page scrolls sideways").toBeLessThanOrEqual(0);
     expect(seen).toEqual([]);

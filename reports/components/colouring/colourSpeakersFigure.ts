@@ -5,6 +5,7 @@ import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
 import { speakerPlot } from "../speakerPlot.ts";
 import { type ColouringPage, chosenColouring } from "./colouringChoices.ts";
+import { colouringCounts } from "./colouringCounts.ts";
 
 /** Each speaker's own difference before whispered vowels. */
 export function colourSpeakersFigure(page: ColouringPage, choices: Choices): HTMLElement {
@@ -47,6 +48,11 @@ export function colourSpeakersFigure(page: ColouringPage, choices: Choices): HTM
         overall: low === null || high === null ? null : { estimate, low, high },
         format: (hz) => `${text(hz)} Hz`,
       }),
+      basis: {
+        counts: colouringCounts(answer("devoiced")),
+        method: null,
+        warnings: answer("devoiced")?.warnings ?? [],
+      },
       remarks: [own.remark],
       numbers: numbersTable(id, rows, [
         { name: own.columns.speaker, value: (row) => row.speaker },

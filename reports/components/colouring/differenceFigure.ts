@@ -9,6 +9,7 @@ import { intervalPlot } from "../intervalPlot.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
 import { type ColouringPage, chosenColouring } from "./colouringChoices.ts";
+import { colouringCounts } from "./colouringCounts.ts";
 
 type Told = Colouring & { readonly difference: NonNullable<Colouring["difference"]> };
 
@@ -77,10 +78,7 @@ export function differenceFigure(page: ColouringPage, choices: Choices): HTMLEle
         },
       ),
       basis: {
-        counts: own.counts(
-          ...([first.beforeI?.tokens ?? 0, first.beforeU?.tokens ?? 0] as const),
-          ...([figures.speakers(first.speakers), figures.marks[first.basis ?? "measured"]] as const),
-        ),
+        counts: colouringCounts(first),
         method: `${first.method}.`,
         warnings: [...new Set(told.flatMap(({ warnings }) => warnings))],
       },

@@ -6,6 +6,7 @@ import { figure } from "../figure.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
 import { type ColouringPage, chosenColouring } from "./colouringChoices.ts";
+import { colouringCounts } from "./colouringCounts.ts";
 import { spreadPlot } from "./spreadPlot.ts";
 
 /** Mean over all tokens; null without any. */
@@ -21,7 +22,7 @@ export function spreadFigure(page: ColouringPage, choices: Choices): HTMLElement
   return live(choices, (widthPx) => {
     const words = interfaceText().colouring;
     const { spread } = words;
-    const { consonant, side } = chosenColouring(page, choices);
+    const { consonant, side, answer } = chosenColouring(page, choices);
     const { question } = spread;
     const strips = (["devoiced", "voiced"] as const)
       .map((vowel) => ({
@@ -51,6 +52,14 @@ export function spreadFigure(page: ColouringPage, choices: Choices): HTMLElement
       picture: spreadPlot(strips, {
         ...{ widthPx, stepHz, label: spread.axis, sides: words.before, alternative: finding },
       }),
+      basis: {
+        counts: (["devoiced", "voiced"] as const)
+          .map((vowel) => ({ name: words.vowels[vowel], counts: colouringCounts(answer(vowel)) }))
+          .flatMap(({ name, counts }) => (counts === "" ? [] : [words.difference.reason(name, counts)]))
+          .join(" "),
+        method: null,
+        warnings: answer("devoiced")?.warnings ?? [],
+      },
       remarks: [spread.remark(stepHz)],
       numbers: numbersTable(
         id,

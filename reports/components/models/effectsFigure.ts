@@ -13,6 +13,7 @@ import { effectColumns } from "./effectColumns.ts";
 import { type EffectRow, effectPlot } from "./effectPlot.ts";
 import { againstWhat, effectName, signedPoints } from "./effectWords.ts";
 import { chosenModels, type ModelPage } from "./modelChoices.ts";
+import { countsOf } from "./modelCounts.ts";
 
 /** Effects to name in a sentence. */
 const named = 3;
@@ -32,8 +33,8 @@ function rowsOf(models: readonly Model[], asRatio: boolean): EffectRow[] {
   const words = interfaceText().whatMatters.effects;
   return [...keys].map(([name, effect]) => ({
     name,
-    remark: effect.withheld === null ? words.tokens(effect.tokens) : words.tooFew(effect.tokens),
-    withheld: effect.withheld !== null,
+    remark: (effect.withheld ?? null) === null ? words.tokens(effect.tokens) : words.tooFew(effect.tokens),
+    withheld: (effect.withheld ?? null) !== null,
     clustered: of("clustered", name),
     mixed: of("mixed", name),
   }));
@@ -84,13 +85,12 @@ export function effectsFigure(page: ModelPage, choices: Choices): HTMLElement {
       const remarks = explanation === null ? [] : modelRemarks(explanation.models);
       return figure({ id, question, finding, picture: null, remarks, numbers: null });
     }
-    const { tokens, population, speakers, words: items, basis, average, models, separated } = explanation;
+    const { average, models, separated } = explanation;
     const finding = findingOf(explanation, asRatio);
     const ofSeparated = separated.map((one) =>
       separatedLeftOut(one.term, one.level, one.devoiced, one.tokens),
     );
     const thin = rows.filter((row) => row.withheld).map(({ name }) => name);
-    const how = outcome === "devoicing" ? figures.marks : figures.times;
     const all = models.flatMap((model) => model.effects.map((effect) => ({ model: model.kind, effect })));
     return figure({
       id,
@@ -101,10 +101,7 @@ export function effectsFigure(page: ModelPage, choices: Choices): HTMLElement {
         label: outcome === "duration" ? words.axis.duration : words.axis[asRatio ? "ratio" : "points"],
       }),
       basis: {
-        counts: words.counts(
-          ...([tokens, retold(population), figures.speakers(speakers), items] as const),
-          how[basis ?? "measured"],
-        ),
+        counts: countsOf(explanation),
         method: words.method(
           models.map(({ kind, method }) => `${words.models[kind]}: ${retold(`${method}.`)}`),
         ),

@@ -8,6 +8,7 @@ import { figure } from "../figure.ts";
 import { live } from "../live.ts";
 import { numbersTable } from "../numbersTable.ts";
 import { chosenModels, type ModelPage } from "./modelChoices.ts";
+import { countsOf } from "./modelCounts.ts";
 import { variancePlot } from "./variancePlot.ts";
 
 /** How much of what the terms leave lies between speakers, between words and in the single vowel. */
@@ -37,7 +38,7 @@ export function varianceFigure(page: ModelPage, choices: Choices): HTMLElement {
         mixed.variance.map((part) => ({ name: name(part), share: part.share })),
         { widthPx, alternative: finding },
       ),
-      basis: { counts: "", method: `${mixed.method}.`, warnings: mixed.warnings },
+      basis: { counts: countsOf(explanation), method: `${mixed.method}.`, warnings: mixed.warnings },
       remarks: [words.remark],
       commands: [explainCommand(outcome, chosenSet(page, choices.get("set")).dataset, page.level)],
       numbers: numbersTable(id, mixed.variance, [

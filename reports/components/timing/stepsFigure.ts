@@ -1,4 +1,5 @@
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
+import { rhythmDependsOnText } from "../../../src/messages/explain.ts";
 import type { Choices } from "../choices.ts";
 import { figure } from "../figure.ts";
 import { live } from "../live.ts";
@@ -10,7 +11,8 @@ import { chosenTiming, type TimingPage } from "./timingChoices.ts";
 export function stepsFigure(page: TimingPage, choices: Choices): HTMLElement {
   const id = "timing-steps";
   return live(choices, (widthPx) => {
-    const { steps } = interfaceText().timing;
+    const { timing: words, figures } = interfaceText();
+    const { steps, growth } = words;
     const chosen = chosenTiming(page, choices);
     const line = chosen?.timing[chosen.unit === "word" ? "words" : "phrases"].found ?? null;
     const question = steps.question;
@@ -37,6 +39,14 @@ export function stepsFigure(page: TimingPage, choices: Choices): HTMLElement {
         overall: low === null || high === null ? null : { estimate, low, high },
         format: (value) => `${value.toFixed(0)} ms`,
       }),
+      basis: {
+        counts: growth.counts(
+          ...([line.stretches, chosen!.unit, figures.speakers(line.msPerMora.speakers)] as const),
+          figures.times[chosen!.timing.basis ?? "aligned"],
+        ),
+        method: growth.method,
+        warnings: chosen!.timing.warnings.filter((warning) => warning !== rhythmDependsOnText()),
+      },
       remarks: [steps.remark],
       numbers: numbersTable(id, line.perSpeaker, [
         { name: steps.columns.speaker, value: (row) => row.speaker },
