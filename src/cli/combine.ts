@@ -1,5 +1,6 @@
 import type { Command } from "commander";
 import { readShareSettings } from "../runShare.ts";
+import { leastMemoryMb } from "../storage/leastMemory.ts";
 import { type RunFlags, runDatasets } from "./run.ts";
 import { date, megabytes, threads } from "./runNumbers.ts";
 
@@ -14,7 +15,7 @@ export function registerCombine(program: Command): void {
     )
     .argument("<results>", "the results folder that the shares were run into")
     .option("--no-report", "leave the site out")
-    .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
+    .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, leastMemoryMb)
     .option("--workers <number>", "threads for what is still undone (default: one a core)", threads)
     .option("--date <iso>", "date that the results carry (default: now, or SOURCE_DATE_EPOCH)", date)
     .addHelpText(

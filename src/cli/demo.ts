@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import type { Command } from "commander";
+import { leastMemoryMb } from "../storage/leastMemory.ts";
 import { runDatasets } from "./run.ts";
 import { openSite } from "./serve.ts";
 
@@ -17,7 +18,7 @@ export function registerDemo(program: Command): void {
     .option("--port <number>", "port to serve on (default: a free one)", Number, 0)
     .option("--no-serve", "end after the build")
     .action(async ({ out, port, serve }: { out: string; port: number; serve: boolean }) => {
-      await runDatasets([demoFolder], { out, report: true, level: 0.95, memory: 256, seed: 1 });
+      await runDatasets([demoFolder], { out, report: true, level: 0.95, memory: leastMemoryMb, seed: 1 });
       if (serve) await openSite(out, port);
     });
 }

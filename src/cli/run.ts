@@ -10,6 +10,7 @@ import { defaultShardSize } from "../shards/cutShards.ts";
 import type { Share } from "../shardWork.ts";
 import { software } from "../software.ts";
 import { hashFile } from "../storage/fileStamps.ts";
+import { leastMemoryMb } from "../storage/leastMemory.ts";
 import { loadReader } from "../storage/loadReader.ts";
 import { progressLine } from "./progress.ts";
 import {
@@ -70,7 +71,7 @@ export function registerRun(program: Command): void {
     )
     .option("--no-report", "leave the site out")
     .option("--level <share>", "confidence level of all intervals", level, 0.95)
-    .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, 256)
+    .option("--memory <MB>", "memory for the tables; more is put on disk", megabytes, leastMemoryMb)
     .option("--seed <number>", "of everything drawn at random", wholeNumber, 1)
     .option("--workers <number>", "threads that decode, align and measure (default: one a core)", threads)
     .option(

@@ -2,6 +2,7 @@ import { InvalidArgumentError } from "commander";
 import { epochInvalid } from "../messages/run.ts";
 import { UserError } from "../messages/userError.ts";
 import type { Share } from "../shardWork.ts";
+import { leastMemoryMb } from "../storage/leastMemory.ts";
 
 /** Readers of options that are numbers or may be repeated. */
 export function level(text: string): number {
@@ -13,8 +14,8 @@ export function level(text: string): number {
 
 export function megabytes(text: string): number {
   const value = Number(text);
-  if (!(Number.isInteger(value) && value >= 64))
-    throw new InvalidArgumentError("It must be a whole number of MB, at least 64.");
+  if (!(Number.isInteger(value) && value >= leastMemoryMb))
+    throw new InvalidArgumentError(`It must be a whole number of MB, at least ${leastMemoryMb}.`);
   return value;
 }
 

@@ -1,6 +1,6 @@
 const goOn = "Then run the same command again: what was finished is kept and not worked out twice.";
 
-/** What the machine did not allow, by the system's code; `%` stands for the place. */
+/** What the machine did not allow, by the system's code (EMEMORYLIMIT is the tables' own limit); `%` stands for the place. */
 const reasons: Readonly<Record<string, string>> = {
   ENOSPC: `The disk is full%. Free some space, or choose a folder on another disk with --out. ${goOn}`,
   EDQUOT: `Your share of the disk is used up%. Free some space, or choose a folder on another disk with --out. ${goOn}`,
@@ -10,6 +10,7 @@ const reasons: Readonly<Record<string, string>> = {
   EMFILE: `Too many files are open at once%. Allow more (\`ulimit -n 4096\`) or close other programs. ${goOn}`,
   ENFILE: `The machine has too many files open%. Close other programs. ${goOn}`,
   ENOMEM: `The memory is full%. Close other programs, or give the tables less with --memory. ${goOn}`,
+  EMEMORYLIMIT: `The tables need more memory than they may take%. Give them more with --memory, e.g. --memory 512. ${goOn}`,
   EFBIG: `A file may not grow any further%. Allow larger files (\`ulimit -f unlimited\`), or choose a folder on another disk with --out. ${goOn}`,
   EIO: `The disk gave an error%. Look after the disk. ${goOn}`,
   ENOENT: `A file or folder went away while it was needed%. Put it back. ${goOn}`,
@@ -22,6 +23,7 @@ const phrases: readonly (readonly [RegExp, string])[] = [
   [/read-only file system/i, "EROFS"],
   [/too many open files/i, "EMFILE"],
   [/permission denied/i, "EACCES"],
+  [/failed to (allocate|pin)[^(]*\([^)]*used\)/i, "EMEMORYLIMIT"],
   [/out of memory|could not allocate|allocation failure|array buffer allocation failed/i, "ENOMEM"],
 ];
 

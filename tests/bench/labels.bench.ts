@@ -6,6 +6,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { runPipeline } from "../../src/runPipeline.ts";
+import { leastMemoryMb } from "../../src/storage/leastMemory.ts";
 import { loadReader } from "../../src/storage/loadReader.ts";
 import { sharedData } from "../helpers/sharedDataFolder.ts";
 
@@ -24,7 +25,7 @@ try {
     out,
     createdAt: "2026-01-01T00:00:00.000Z",
     software: { name: "morascope", version: "bench" },
-    memoryLimitMb: 256,
+    memoryLimitMb: leastMemoryMb,
     level: 0.95,
     report: false,
     seed: 1,

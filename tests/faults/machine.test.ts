@@ -159,6 +159,8 @@ describe("machineFault", () => {
     expect(machineFault(new RangeError("WebAssembly.Memory(): could not allocate memory"))).toContain(
       "memory is full",
     );
+    const short = "Out of Memory Error: failed to allocate data of size 512.0 KiB (60.5 MiB/61.0 MiB used)";
+    expect(machineFault(new Error(short))).toContain("--memory 512");
     expect(machineFault(new TypeError("x is not a function"))).toBeNull();
     expect(machineFault(Object.assign(new Error("x"), { code: "constructor" }))).toBeNull();
   });

@@ -1,4 +1,5 @@
 import type { RunOptions } from "../../src/runPipeline.ts";
+import { leastMemoryMb } from "../../src/storage/leastMemory.ts";
 import { loadReader } from "../../src/storage/loadReader.ts";
 
 /** Options of a quiet run at a fixed date, without the report. */
@@ -12,7 +13,7 @@ export function runOptions(
     out,
     createdAt: "2026-01-01T00:00:00.000Z",
     software: { name: "morascope", version: "0.0.0" },
-    memoryLimitMb: 256,
+    memoryLimitMb: leastMemoryMb,
     level: 0.95,
     report: false,
     seed: 1,
