@@ -58,19 +58,21 @@ function notesOf({ phones, short, devoiced }: Source, { contrast }: ContrastOpti
   ];
 }
 
-/** Short vowels, and those of them that somebody heard to be devoiced. */
+/** Short vowels of the kinds that are compared, and those of them that somebody heard to be devoiced. */
 function countDevoiced(
   cells: Cells,
   { contrast, filter, surroundings = "consonants" }: ContrastOptions,
   sourceOf: (dataset: string, labelSet: string) => Source,
 ): void {
-  const { dataset, labelSet, length, devoicedBasis } = cells.dimensions;
+  const { dataset, labelSet, phone, length, devoicedBasis } = cells.dimensions;
   const short = length.labels.indexOf(sides[contrast].short);
   const predicted = devoicedBasis.labels.indexOf("predicted");
   for (const cell of selectContrast(cells, filterRestrictions(filter), contrast, surroundings)) {
     if (length.codes[cell] !== short) continue;
     const nameOf = ({ codes, labels }: typeof dataset) => String(labels[codes[cell]!]);
     const source = sourceOf(nameOf(dataset), nameOf(labelSet));
+    const { rows, of } = source.phones.get(nameOf(phone)) ?? { rows: 0, of: 0 };
+    if (rows === of) continue;
     source.short += cells.tokens[cell]!;
     if (devoicedBasis.codes[cell] !== predicted) source.devoiced += cells.devoiced[cell]!;
   }

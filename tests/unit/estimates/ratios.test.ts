@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type CellToken, cellsFromTokens } from "../../../src/estimates/cellsFromTokens.ts";
 import { durationRatios } from "../../../src/estimates/ratios.ts";
-import { cutByLength, noteOf, nothingSelected } from "../../../src/messages/estimates.ts";
+import { cutByLength, devoicedAmongShort, noteOf, nothingSelected } from "../../../src/messages/estimates.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { tQuantile } from "../../../src/statistics/distributions.ts";
 import { summarise } from "../../../src/statistics/summary.ts";
@@ -184,6 +184,18 @@ test("durationRatios never pools datasets or label sets and refuses a cut by len
   expect(() => durationRatios(cellsFromTokens(tokens), { ...vowels, by: ["length"] })).toThrow(
     new UserError(cutByLength()),
   );
+});
+
+test("durationRatios counts devoiced ones among the short vowels that it compares, not among others", () => {
+  const marked = { devoicedBasis: "annotated", devoiced: true };
+  const chosen = [
+    ...["long", "short", "short"].map((length) => ({ ...plainToken, phone: "u", length })),
+    { ...plainToken, ...marked, phone: "u", length: "short" },
+    { ...plainToken, ...marked, phone: "i", length: "short" },
+  ];
+  const { rows, notes } = durationRatios(cellsFromTokens(chosen), vowels);
+  expect(rows[0]!.short.tokens).toBe(3);
+  expect(notes).toContain(devoicedAmongShort(1, 3));
 });
 
 test("durationRatios says of which label set its notes speak, where there are several", () => {
