@@ -1,3 +1,4 @@
+import type { Basis } from "../basis.ts";
 import type { DatasetCard } from "../datasets/types.ts";
 import type { RateRow } from "../estimates/rates.ts";
 import type { RatioRow } from "../estimates/ratios.ts";
@@ -21,6 +22,8 @@ export interface FindingMark {
 export interface FindingAnswer {
   readonly dataset: string;
   readonly labelSet: string;
+  /** How marks (shares) or times (ratios) came about; null where earlier results did not keep it. */
+  readonly basis: Basis | null;
   readonly sentence: string;
   /** Empty where the answer is no evidence. */
   readonly marks: readonly FindingMark[];
@@ -78,6 +81,7 @@ export function runFindings(
       return {
         dataset,
         labelSet,
+        basis: main[0]?.basis ?? null,
         sentence: [answerRates(asked.where, main), countedApart(others)].filter(Boolean).join(" "),
         marks: main.flatMap((row) => mark(row, false)),
       };
@@ -90,6 +94,7 @@ export function runFindings(
     const answers = bySet(rows, cards).map(({ dataset, labelSet, rows }) => ({
       dataset,
       labelSet,
+      basis: rows[0]?.basis ?? null,
       sentence: answerRatios(rows),
       marks: mostFrequent(rows).flatMap((row) => mark(row, row.bound !== null)),
     }));

@@ -332,6 +332,7 @@ export const japanese: Translation<typeof english> = {
   },
   start: {
     title: "このコーパスから分かること",
+    basis: (how) => `${how}。`,
     lead: (datasets, n, utterances, tokens) =>
       `${datasets}: ${speakers(n)}、${count(utterances)}発話、時刻のある母音と子音${count(tokens)}個。`,
     questions: {

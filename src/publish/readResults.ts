@@ -81,6 +81,7 @@ const finding = v.object({
     v.object({
       dataset: text,
       labelSet: text,
+      basis: v.optional(v.nullable(v.picklist(bases)), null),
       sentence: text,
       marks: v.array(
         v.object({

@@ -43,7 +43,14 @@ export function answerHtml(run: Run, finding: Finding, answer: FindingAnswer): H
       mark.atLeast ? "true" : "false",
     ]),
   });
-  return html`<div class="answer"${keep}>${several ? html`<h3>${name}</h3>` : null}<p class="sentence">${markJapanese(sentence)}</p>${picture}</div>`;
+  return html`<div class="answer"${keep}>${several ? html`<h3>${name}</h3>` : null}<p class="sentence">${markJapanese(sentence)}</p>${picture}${basisHtml(finding, answer)}</div>`;
+}
+
+/** How the numbers were come by; a sentence on marks that a rule wrote says so itself. */
+function basisHtml({ scale }: Finding, { basis, marks }: FindingAnswer): Html | null {
+  if (basis === null || marks.length === 0) return null;
+  const { figures, start } = interfaceText();
+  return html`<p class="counts">${start.basis(figures[scale === "share" ? "marks" : "times"][basis])}</p>`;
 }
 
 function findingHtml(run: Run, finding: Finding, clips: readonly Clip[]): Html {

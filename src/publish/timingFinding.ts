@@ -42,8 +42,12 @@ function answerHtml(run: Run, timing: Timing, several: boolean): Html | null {
     header: ["unit", words.steps.columns.step, "low", "high"],
     rows: [[name, estimate, low, high]],
   });
+  const basis =
+    timing.basis === null
+      ? null
+      : html`<p class="counts">${interfaceText().start.basis(interfaceText().figures.times[timing.basis])}</p>`;
   const heading = several ? html`<h3>${setName(run.datasets, timing.dataset, timing.labelSet)}</h3>` : null;
-  return html`<div class="answer"${keep}>${heading}<p class="sentence">${sentence}</p>${picture}</div>`;
+  return html`<div class="answer"${keep}>${heading}<p class="sentence">${sentence}</p>${picture}${basis}</div>`;
 }
 
 /** The start page's answer on timing, one for each way of labelling that can tell; null where none can. */

@@ -1,4 +1,5 @@
 import type { Bounded } from "../../../src/estimates/explain/explanation.ts";
+import { speakerWarnings } from "../../../src/estimates/explain/speakerWarnings.ts";
 import type { LengthShift } from "../../../src/estimates/vowelSpaceGroups.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
@@ -104,7 +105,12 @@ export function shiftFigure(page: VowelPage, choices: Choices): HTMLElement {
       basis: {
         counts: own.counts(long, short, figures.speakers(speakers)),
         method: own.method,
-        warnings: groups.flatMap(({ warnings }) => warnings),
+        warnings: [
+          ...speakerWarnings(speakers),
+          ...groups.flatMap((group) =>
+            group.warnings.filter((warning) => !speakerWarnings(group.speakers).includes(warning)),
+          ),
+        ],
       },
       remarks: [
         own.remark,

@@ -25,6 +25,8 @@ export const start = {
     "vowel-length": { question: "Does a long vowel last twice as long?", where: "" },
     gemination: { question: "Does a doubled consonant take an extra beat?", where: "" },
   } as Readonly<Record<string, { readonly question: string; readonly where: string }>>,
+  /** How the numbers of an answer were come by, as a line of its own. */
+  basis: (how: string) => `${how.charAt(0).toUpperCase()}${how.slice(1)}.`,
   cannot: "What it cannot show",
   onward: "From here to your lesson",
   look: "Look closer",

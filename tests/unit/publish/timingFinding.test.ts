@@ -12,7 +12,7 @@ const line = (msPerMora: ReturnType<typeof mean>): MoraTiming =>
   ({ unit: "word", msPerMora, rSquared: mean(0.81, 0.7, 0.9) }) as unknown as MoraTiming;
 const timing = (found: MoraTiming | null): Timing =>
   ({
-    ...{ dataset: "d", labelSet: "l", level: 0.95 },
+    ...{ dataset: "d", labelSet: "l", level: 0.95, basis: "aligned" },
     words: { found, reason: found === null ? "too few words" : null },
     phrases: { found: null, reason: "too few" },
   }) as unknown as Timing;
@@ -23,6 +23,7 @@ test("timingFindingHtml says what a mora adds, with its interval in words and in
   const { markup } = timingFindingHtml(run, [timing(line(mean(127, 112, 142)))])!;
   expect(plain(markup)).toContain("adds 127 ms to a word (95 % interval 112 to 142 ms; 8 speakers)");
   expect(markup.match(/class="whisker"/g)).toHaveLength(1);
+  expect(markup).toContain("Times placed by an aligner.");
   expect(markup).toContain('href="/timing"');
 });
 
