@@ -61,6 +61,11 @@ export const japaneseModelMessages: readonly Retelling[] = [
     (n) => `ほかに、判定できず無声化の印のない母音が${n}個あり、どの数にも入りません。`,
   ),
   retellingOf(
+    /Nothing tells the length of ([\d,]+) of these vowels: .+/,
+    (n) =>
+      `このうち${n}個は長さが分かりません。長母音かもしれませんが、数に入れています。\`rates\` では --length all で数えます。`,
+  ),
+  retellingOf(
     /Weighed together are ([\d,]+) of the ([\d,]+) vowels\. Left out: (.+)\./,
     (modelled, all, leftOut) =>
       `まとめて見たのは母音${all}個のうち${modelled}個です。除いたもの: ${leftOut!

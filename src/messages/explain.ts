@@ -52,6 +52,10 @@ export const termUnknown = (term: string, share: number) =>
 export const undecidedLeftOut = (vowels: number) =>
   `${count(vowels)} more ${vowels === 1 ? "vowel has" : "vowels have"} no devoicing mark, because nothing could be decided, and ${vowels === 1 ? "is" : "are"} in no count.`;
 
+/** Vowels that are looked at although they may be long; `rates` leaves them out unless asked. */
+export const mayBeLong = (vowels: number) =>
+  `Nothing tells the length of ${count(vowels)} of these vowels: they are counted, though they may be long. \`rates\` counts them with --length all.`;
+
 /** Why a model counts fewer vowels than the answer's heading; the numbers add up. */
 export const leftOutOfModels = (
   modelled: number,

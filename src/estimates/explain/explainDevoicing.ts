@@ -2,6 +2,7 @@ import {
   devoiceablePopulation,
   finalIsBeforePause,
   leftOutOfModels,
+  mayBeLong,
   noDevoiceableVowels,
   noMarks,
   onlyPredictedMarks,
@@ -54,8 +55,14 @@ function explainSource(
   const evidence = evidenceOf(table, candidates);
   const { basis, marked } = evidence;
   const { rows, warnings: ofSize } = everyNthRecording(table, evidence.rows);
+  const ofNoLength = rows.filter((row) => labelAt(table.labels.length, row) === null).length;
   const undecided = basis === null ? 0 : candidates.length - marked;
-  const ofBasis = [...(undecided > 0 ? [undecidedLeftOut(undecided)] : []), ...evidence.warnings, ...ofSize];
+  const ofBasis = [
+    ...(undecided > 0 ? [undecidedLeftOut(undecided)] : []),
+    ...(ofNoLength > 0 ? [mayBeLong(ofNoLength)] : []),
+    ...evidence.warnings,
+    ...ofSize,
+  ];
   const devoiced = Float64Array.from(rows, (row) => (labelAt(table.labels.devoiced, row) === "true" ? 1 : 0));
   const hits = devoiced.reduce((sum, value) => sum + value, 0);
   const speakers = speakersOf(table, rows);

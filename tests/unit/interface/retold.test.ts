@@ -116,6 +116,7 @@ const sentences: readonly string[] = [
   explain.vowelPopulation(),
   explain.finalIsBeforePause(),
   explain.termUnknown("accented", 0.2),
+  explain.mayBeLong(14),
   explain.undecidedLeftOut(1),
   explain.undecidedLeftOut(1200),
   explain.leftOutOfModels(1482, 1524, [

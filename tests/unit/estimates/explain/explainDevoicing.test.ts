@@ -5,6 +5,7 @@ import { fewSpeakers, oneSpeakerOnly } from "../../../../src/messages/estimates.
 import {
   finalIsBeforePause,
   leftOutOfModels,
+  mayBeLong,
   noDevoiceableVowels,
   noMarks,
   onlyOneOfBoth,
@@ -97,10 +98,12 @@ test("explainDevoicing tells of vowels without a mark, also where nothing can be
     ...row,
     ...(i < 10 ? { devoiced: null, devoicedBasis: null } : { devoiced: row.phone === "u" }),
     word: i >= 50 ? null : row.word,
+    length: i >= 40 && i < 47 ? null : row.length,
   }));
   const [got] = explain(few);
   expect(got!.tokens).toBe(50);
   expect(got!.warnings).toContain(undecidedLeftOut(10));
+  expect(got!.warnings).toContain(mayBeLong(7));
   expect(got!.warnings[0]).toBe(leftOutOfModels(40, 50, [{ term: "word", tokens: 10 }]));
   expect(got!.models).toEqual([]);
 });
