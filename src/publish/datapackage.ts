@@ -1,5 +1,6 @@
 import type { Columns, ColumnType } from "../measures/column.ts";
 import { cellColumns, intervalColumns, tokenTableColumns, utteranceColumns } from "../measures/columns.ts";
+import { problemCsvColumns } from "../messages/csvColumns.ts";
 import type { RunRecord } from "../runPipeline.ts";
 
 const fieldTypes: Readonly<Record<ColumnType, string>> = {
@@ -16,6 +17,11 @@ const tables = [
   { name: "tokens", columns: tokenTableColumns },
   { name: "cells", columns: cellColumns },
 ] as const;
+
+const problemTypes: Readonly<Record<string, string>> = { line: "integer", excluded: "boolean" };
+const problemFields = Object.entries(problemCsvColumns).map(([name, description]) => ({
+  ...{ name, type: problemTypes[name] ?? "string", description },
+}));
 
 /** Describes the results folder in the Frictionless Data Package format (version 2.0). */
 export function datapackage(record: RunRecord): object {
@@ -39,7 +45,16 @@ export function datapackage(record: RunRecord): object {
         mediatype: "application/vnd.apache.parquet",
         schema: { fields: fields(columns) },
       })),
-      { name: "problems", path: "problems.csv", format: "csv", mediatype: "text/csv", encoding: "utf-8" },
+      {
+        ...{
+          name: "problems",
+          path: "problems.csv",
+          format: "csv",
+          mediatype: "text/csv",
+          encoding: "utf-8",
+        },
+        schema: { fields: problemFields },
+      },
       { name: "run", path: "run.json", format: "json", mediatype: "application/json", encoding: "utf-8" },
       {
         name: "estimates",
