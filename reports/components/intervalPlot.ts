@@ -1,4 +1,5 @@
 import * as Plot from "@observablehq/plot";
+import { ticks as tickValues } from "d3";
 import { asImage } from "./asImage.ts";
 import { labelWidth } from "./labelWidth.ts";
 
@@ -30,6 +31,17 @@ export interface IntervalPlotOptions {
   readonly rule?: number;
 }
 
+/** Between the numbers of the axis, px. */
+const tickGap = 14;
+
+/** How many ticks to ask for, `most` at most, so that their numbers do not run into one another. */
+function ticksWithin([from, to]: readonly [number, number], most: number, room: number): number {
+  const widest = labelWidth([from, to].map((end) => end.toLocaleString("en")));
+  let asked = most;
+  while (asked > 2 && tickValues(from, to, asked).length * (widest + tickGap) > room + widest) asked--;
+  return asked;
+}
+
 /** Estimates as dots on a common scale, each with its interval as a line; one row a name. */
 export function intervalPlot(
   rows: readonly IntervalRow[],
@@ -44,15 +56,20 @@ export function intervalPlot(
   const inside = known.filter((row) => row.estimate! >= domain[0] && row.estimate! <= domain[1]);
   const twice = rows.flatMap(({ name, second }) => (second ? [{ name, ...second }] : []));
   const order = { y: "name", stroke: "var(--first)" } as const;
-  const picture = Plot.plot({
-    width: widthPx,
-    height: 56 + rows.length * ((twice.length > 0 ? 46 : 36) + (above ? 22 : 0)),
+  const margins = {
     marginLeft: above ? 20 : 24 + names,
     marginRight: narrow ? 20 : Math.max(60, 20 + labelWidth(rows.map(({ remark }) => remark))),
+  };
+  const room = widthPx - margins.marginLeft - margins.marginRight;
+  const ticks = ticksWithin(domain, narrow ? 5 : 8, room);
+  const picture = Plot.plot({
+    ...margins,
+    width: widthPx,
+    height: 56 + rows.length * ((twice.length > 0 ? 46 : 36) + (above ? 22 : 0)),
     marginTop: above ? 20 : 8,
     marginBottom: 44,
     style: { fontSize: "14px", background: "none", overflow: "visible" },
-    x: { domain, label, labelAnchor: "center", labelArrow: "none", grid: true, ticks: narrow ? 5 : 8 },
+    x: { domain, label, labelAnchor: "center", labelArrow: "none", grid: true, ticks },
     y: { domain: rows.map((row) => row.name), label: null, tickSize: 0, axis: above ? null : "left" },
     marks: [
       band

@@ -31,7 +31,7 @@ function row([name, column]: [string, Columns[string]]): HtmlValue[] {
   return [
     html`<code>${name}</code>`,
     inEnglish(column.description),
-    column.unit,
+    column.unit === "1" ? interfaceText().dictionary.number : column.unit,
     inEnglish(column.source),
     column.missing == null ? interfaceText().dictionary.never : inEnglish(column.missing),
   ];

@@ -10,5 +10,7 @@ export const dictionary = {
     utterances: "One row a recording with its transcript.",
   },
   columns: ["Column", "Meaning", "Unit", "How it is obtained", "When missing"] as readonly string[],
+  /** For the unit 1. */
+  number: "a plain number",
   never: "never missing",
 };
