@@ -38,7 +38,7 @@ test("rates and ratios print the cuts and every column that is documented, fille
 
 /** Vowels and consonants that answer every question that `explain` knows. */
 function invented() {
-  const vowels = inventVowels({ seed: 5, speakers: 6, words: 30, tokens: 240 });
+  const vowels = inventVowels({ seed: 5, speakers: 6, words: 30, tokens: 90 });
   return vowels.flatMap((vowel, i) => {
     const at = { ...vowel, utterance: `u${i}`, word: vowel.word, startMs: 100, endMs: 160, moraInPhrase: 2 };
     const heard = { f0Hz: 120, devoicedHeard: false, devoicedProbability: vowel.devoiced ? 0.9 : 0.1 };
