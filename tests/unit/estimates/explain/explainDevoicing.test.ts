@@ -121,7 +121,7 @@ test("explainDevoicing refuses marks written by a rule, with the reason, and kee
 });
 
 test("explainDevoicing keeps datasets and label sets apart", () => {
-  const other = corpus.slice(0, 600).map((row) => ({ ...row, labelSet: "other" }));
+  const other = corpus.slice(0, 1000).map((row) => ({ ...row, labelSet: "other" }));
   const got = explain([...corpus, ...other]);
   expect(got.map(({ labelSet, tokens }) => [labelSet, tokens])).toEqual([
     ["l", 4000],
