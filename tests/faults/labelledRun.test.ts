@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
@@ -6,6 +6,7 @@ import { outputIsNotOurs } from "../../src/messages/publish.ts";
 import * as messages from "../../src/messages/results.ts";
 import { runPipeline } from "../../src/runPipeline.ts";
 import { readColumns } from "../../src/storage/readColumns.ts";
+import { measuredRows } from "../helpers/measuredRows.ts";
 import { runOptions } from "../helpers/runOptions.ts";
 import { tempFolder } from "../helpers/tempFolder.ts";
 
@@ -55,6 +56,27 @@ describe("a run over labels of which one is bad", () => {
     expect(tokens.utterance).toEqual(["good", "good"]);
     expect(problems.some(({ file, excluded }) => file === "bad.lab" && excluded === "true")).toBe(true);
   });
+});
+
+test("a run over labels whose kept parts were damaged or lost makes them anew: every row once, every problem once", async () => {
+  const names = Array.from({ length: 60 }, (_, i) => `u${i}.lab`);
+  const labels = Object.fromEntries(names.map((name, i) => [name, i % 9 === 0 ? "0.0 x k\n" : good]));
+  const [dataset, out] = [tempFolder(labels), tempFolder()];
+  const first = await measuredRows(dataset, out, { shardSize: 1 });
+  const cache = join(out, ".cache");
+  const parts = readdirSync(cache, { recursive: true, encoding: "utf8" }).filter((file) =>
+    /[0-9a-f]{64}$/.test(file),
+  );
+  expect(parts.length).toBeGreaterThan(4);
+  for (const [i, file] of parts.entries()) {
+    const bytes = readFileSync(join(cache, file));
+    bytes[bytes.length >> 1]! ^= 1;
+    if (i % 3 === 0) writeFileSync(join(cache, file), bytes);
+    if (i % 3 === 1) rmSync(join(cache, file));
+  }
+  const again = await measuredRows(dataset, out, { shardSize: 1 });
+  expect(first.utterances.length).toBe(60);
+  expect(again).toEqual(first);
 });
 
 describe("a run over a transcript", () => {
