@@ -21,6 +21,7 @@ export async function startRunner(options: RunOptions, workFolder: string): Prom
       backoffMs: queue.backoffMs,
       onNote,
       workerCommand: workerCommand(options),
+      interrupt: { signal: options.signal, reason: () => stopped(options)! },
     });
   }
   const scratch = join(workFolder, "decoded");

@@ -71,6 +71,7 @@ export async function checkQueue(url: string): Promise<void> {
   try {
     await connection.connect();
     await connection.ping();
+    await connection.select(connection.options.db ?? 0);
   } catch (error) {
     throw new UserError(queueUnreachable(withoutPassword(url), reason || (error as Error).message), 1);
   } finally {

@@ -18,6 +18,8 @@ export interface QueueRunnerOptions {
   readonly onNote: (note: string) => void;
   /** How a worker is started, for the note that there is none. */
   readonly workerCommand: string;
+  /** Says that the run is to stop, for which `reason`: only what a worker is doing is then waited for. */
+  readonly interrupt?: { readonly signal: AbortSignal | undefined; readonly reason: () => Error };
 }
 
 interface Waiting {
@@ -29,13 +31,15 @@ interface Waiting {
 /** Time between looks at orders whose end may have been missed, and before the first note that nobody works, in ms. */
 const lookEveryMs = 2000;
 const patienceMs = 6000;
+/** Time that a server is given to answer when the run is to end, in ms. */
+const farewellMs = 2000;
 
 /**
  * Has orders done by workers on a Redis queue. Orders that a restarted server forgot are handed in again; an answer that
  * was missed is looked up. Rejects for an order that failed on every try.
  */
 export function queueRunner(options: QueueRunnerOptions): OrderRunner {
-  const { url, name, inHand, attempts, backoffMs, onNote, workerCommand } = options;
+  const { url, name, inHand, attempts, backoffMs, onNote, workerCommand, interrupt } = options;
   const queue = new Queue<{ order: string }, string>(name, { connection: queueConnection(url) });
   const events = new QueueEvents(name, { connection: queueConnection(url) });
   const waiting = new Map<string, Waiting>();
@@ -69,16 +73,40 @@ export function queueRunner(options: QueueRunnerOptions): OrderRunner {
     );
   }
 
+  const isInterrupted = () => interrupt?.signal?.aborted === true;
+
+  function drop(id: string): void {
+    waiting.get(id)?.reject(interrupt!.reason());
+    waiting.delete(id);
+  }
+
+  /** Takes back what no worker has begun; what a server that is away knows is not waited for. */
+  async function takeBack(): Promise<void> {
+    const left = [...waiting.keys()];
+    await Promise.all(
+      left.map(async (id) => {
+        const isWorkedOn = await within(
+          farewellMs,
+          queue.remove(id).then((removed) => removed === 0),
+        );
+        if (isWorkedOn !== true) drop(id);
+      }),
+    );
+  }
+  interrupt?.signal?.addEventListener("abort", () => void takeBack(), { once: true });
+
   async function look(): Promise<void> {
     const ids = [...waiting.keys()];
     if (stopLooking || ids.length === 0) return;
-    notes.workers((await queue.getWorkers()).length);
+    const workers = (await queue.getWorkers()).length;
     for (const id of ids) {
       const job = await queue.getJob(id);
       const entry = waiting.get(id);
       if (entry === undefined) continue;
-      if (job === undefined) await handIn(id, entry.order);
-      else {
+      if (job === undefined) {
+        if (isInterrupted()) drop(id);
+        else await handIn(id, entry.order);
+      } else {
         const done = await job.isCompleted();
         if (!done && !(await job.isFailed())) continue;
         const ended = await queue.getJob(id); // what was read before the end does not hold it
@@ -86,6 +114,7 @@ export function queueRunner(options: QueueRunnerOptions): OrderRunner {
         settle(id, done ? { done: String(ended.returnvalue) } : { failed: ended.failedReason });
       }
     }
+    notes.workers(workers); // what was handed in meanwhile shows that the server takes it
   }
 
   let stopLooking = false;
@@ -100,21 +129,27 @@ export function queueRunner(options: QueueRunnerOptions): OrderRunner {
   return {
     inHand,
     run: async (order) => {
+      if (isInterrupted()) throw interrupt!.reason();
       const id = `${run}-${count++}`;
-      const answer = new Promise<string>((resolve, reject) => {
+      return new Promise<string>((resolve, reject) => {
         waiting.set(id, { order, resolve, reject });
+        handIn(id, order).catch(notes.away); // a server that is full or away gets it with the next look
       });
-      await handIn(id, order);
-      return answer;
     },
     close: async () => {
       stopLooking = true;
       const left = [...waiting.keys()];
       waiting.clear();
-      await Promise.allSettled(left.map((id) => queue.remove(id)));
-      await Promise.allSettled([events.close(), queue.close()]);
+      await within(farewellMs, Promise.allSettled(left.map((id) => queue.remove(id))));
+      const closed = await within(farewellMs, Promise.allSettled([events.close(), queue.close()]));
+      if (closed === null) for (const one of [events, queue]) void one.disconnect().catch(() => {}); // else it asks for ever
     },
   };
+}
+
+/** What a promise gives, or null when it fails or takes longer. */
+function within<T>(ms: number, promise: Promise<T>): Promise<T | null> {
+  return Promise.race([promise.catch(() => null), sleep(ms, null, { ref: false })]);
 }
 
 function createNotes(url: string, onNote: (note: string) => void, workerCommand: string) {

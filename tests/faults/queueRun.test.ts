@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { Redis } from "ioredis";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { queueUnreachable } from "../../src/messages/queue.ts";
 import { runPipeline } from "../../src/runPipeline.ts";
@@ -116,6 +117,42 @@ describe.skipIf(!hasRedis)("a run whose work is done over a queue", () => {
     expect(Object.fromEntries(tries)).toEqual({ poisoned: 3, a: 1, b: 1 });
     await runner.close();
     await worker.close();
+  });
+
+  test("told to stop, it takes back what no worker has begun, and ends", async () => {
+    const controller = new AbortController();
+    const interrupt = { signal: controller.signal, reason: () => new Error("stopped") };
+    const own = { name: "test-of-stopping", onNote: () => {}, workerCommand: "", interrupt };
+    const runner = queueRunner({ ...queue(), ...own });
+    const orders = [runner.run("a"), runner.run("b")].map((answer) =>
+      expect(answer).rejects.toThrow("stopped"),
+    );
+    controller.abort();
+    await Promise.all(orders);
+    await expect(runner.run("c")).rejects.toThrow("stopped");
+    await runner.close();
+  });
+
+  test("a server without room sets nothing aside: the order is handed in once there is some", async () => {
+    const server = new Redis(redis.url);
+    const notes: string[] = [];
+    const own = { name: "test-of-room", onNote: (note: string) => notes.push(note), workerCommand: "" };
+    const runner = queueRunner({ ...queue(), ...own });
+    await server.config("SET", "maxmemory", "1");
+    const answer = runner.run("a");
+    await expect.poll(() => notes.join(), { timeout: 5000 }).toContain("maxmemory");
+    await server.config("SET", "maxmemory", "0");
+    const worker = queueWorker({
+      ...{ url: redis.url, name: own.name, concurrency: 1, lockMs: 2000, onError: () => {}, onEnd: () => {} },
+      runner: { inHand: 1, run: async (order) => `${order}, done`, close: async () => {} },
+    });
+    expect(await answer).toBe("a, done");
+    await Promise.all([runner.close(), worker.close()]);
+    server.disconnect();
+  });
+
+  test("a number of a database that the server does not have is refused at once", async () => {
+    await expect(checkQueue(`${redis.url}/99`)).rejects.toThrow(/DB index is out of range/);
   });
 
   test("needs the password, and says so without showing it", async () => {
