@@ -1,7 +1,7 @@
 import { join, resolve } from "node:path";
 import * as v from "valibot";
 import { measureDatasets } from "./measureDatasets.ts";
-import { noShares, sharesDiffer } from "./messages/shards.ts";
+import { noShares, settingsBroken, sharesDiffer } from "./messages/shards.ts";
 import { UserError } from "./messages/userError.ts";
 import type { RunOptions } from "./runPipeline.ts";
 import { Orders } from "./shards/performOrder.ts";
@@ -53,7 +53,7 @@ export async function runShare(options: RunOptions, share: Share, settings: Shar
 
 async function agree(path: string, settings: ShareSettings): Promise<void> {
   if (!(await fileExists(path))) return writeJson(path, settings);
-  const known = v.parse(Settings, await readJson(path));
+  const known = await readSettings(path);
   const differing = (Object.keys(settings) as (keyof ShareSettings)[]).find(
     (name) => JSON.stringify(known[name]) !== JSON.stringify(settings[name]),
   );
@@ -67,5 +67,12 @@ async function agree(path: string, settings: ShareSettings): Promise<void> {
 export async function readShareSettings(folder: string): Promise<ShareSettings> {
   const path = join(resolve(folder), settingsFile);
   if (!(await fileExists(path))) throw new UserError(noShares(folder));
-  return v.parse(Settings, await readJson(path));
+  return readSettings(path);
+}
+
+async function readSettings(path: string): Promise<ShareSettings> {
+  const parsed = v.safeParse(Settings, await readJson(path));
+  if (parsed.success) return parsed.output;
+  const [issue] = parsed.issues;
+  throw new UserError(settingsBroken(path, v.getDotPath(issue) ?? "the whole", issue.message));
 }

@@ -48,3 +48,7 @@ export function interrupted(): string {
 export function stopping(): string {
   return "Stopping: the work in hand is being finished and kept. Press Ctrl-C again to drop it.";
 }
+
+export function settingsBroken(path: string, field: string, reason: string): string {
+  return `${path} does not say what the shares were run with (${field}: ${reason}): another version wrote it, or it was changed. Remove it and run the shares again; what was finished is kept.`;
+}
