@@ -1,8 +1,8 @@
 import type { AudioWording } from "../messages/audio.ts";
 import { extensionRemark, readAudioHeader } from "../storage/audioHeader.ts";
-import { AudioRefused } from "../storage/audioRefused.ts";
 import { sourceFromTree } from "../storage/audioSource.ts";
 import type { FileTree } from "../storage/fileTree.ts";
+import { refusalOf } from "../storage/openRecording.ts";
 
 /** Length of a recording by its header, or why it cannot be used. */
 export type AudioDuration =
@@ -31,7 +31,8 @@ function readDuration(tree: FileTree, path: string, sizeBytes: number): AudioDur
     const { durationSec, exact, format } = readAudioHeader(sourceFromTree(tree, path, sizeBytes));
     return { durationSec, exact, remark: extensionRemark(path, format), refused: null };
   } catch (error) {
-    if (error instanceof AudioRefused) return { durationSec: null, refused: error.wording };
-    throw error;
+    const refused = refusalOf(error);
+    if (refused === null) throw error;
+    return { durationSec: null, refused };
   }
 }

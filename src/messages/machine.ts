@@ -44,6 +44,11 @@ export function lastingFault(error: unknown): string | null {
   return passing.includes(codeOf(error) ?? passing[0]!) ? null : machineFault(error);
 }
 
+/** Whether an error says nothing of the file that it was met with: too many files are open. */
+export function isExhausted(error: unknown): boolean {
+  return ["EMFILE", "ENFILE"].includes(codeOf(error) ?? "");
+}
+
 /** The system's code of a fault of the machine; null for any other error. Threads and queues hand on the message alone. */
 function codeOf(error: unknown): string | null {
   if (!(error instanceof Error)) return null;

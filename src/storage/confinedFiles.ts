@@ -1,6 +1,7 @@
 import { readFileSync, realpathSync } from "node:fs";
 import { basename, dirname, join, resolve, sep } from "node:path";
 import { fileUnreadable } from "../messages/fileTree.ts";
+import { isExhausted } from "../messages/machine.ts";
 import { folderOutside, recordingChanged } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
 import { hashBytes, hashFile, unreadable } from "./fileStamps.ts";
@@ -59,6 +60,7 @@ function readBytes(path: string): Uint8Array | Error {
   try {
     return readFileSync(path);
   } catch (error) {
+    if (isExhausted(error)) throw error;
     return error instanceof Error ? error : new Error(String(error));
   }
 }

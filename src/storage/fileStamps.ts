@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFileSync, statSync } from "node:fs";
+import { isExhausted } from "../messages/machine.ts";
 
 /** What a file's content hash is when it cannot be read. */
 export const unreadable = "unreadable";
@@ -12,7 +13,8 @@ export function hashBytes(bytes: Uint8Array): string {
 export function hashFile(path: string): string {
   try {
     return hashBytes(readFileSync(path));
-  } catch {
+  } catch (error) {
+    if (isExhausted(error)) throw error;
     return unreadable;
   }
 }

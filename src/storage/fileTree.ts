@@ -1,6 +1,7 @@
 import { closeSync, openSync, readFileSync, readSync } from "node:fs";
 import path from "node:path";
 import { type FileWording, fileUnreadable } from "../messages/fileTree.ts";
+import { isExhausted } from "../messages/machine.ts";
 import { UserError } from "../messages/userError.ts";
 import { type ArchiveLimits, defaultArchiveLimits, isArchive, unpackArchive } from "./fileTreeArchive.ts";
 import { type DiskFile, listDisk } from "./fileTreeDisk.ts";
@@ -99,7 +100,7 @@ function readDisk(absolute: string | null, name: string): Uint8Array {
   try {
     return readFileSync(absolute);
   } catch (error) {
-    throw new UserError(fileUnreadable(absolute, error instanceof Error ? error.message : String(error)), 1);
+    throw unreadable(absolute, error);
   }
 }
 
@@ -114,6 +115,11 @@ function readDiskPart(absolute: string | null, name: string, start: number, leng
       closeSync(handle);
     }
   } catch (error) {
-    throw new UserError(fileUnreadable(absolute, error instanceof Error ? error.message : String(error)), 1);
+    throw unreadable(absolute, error);
   }
+}
+
+function unreadable(absolute: string, error: unknown): unknown {
+  if (isExhausted(error)) return error;
+  return new UserError(fileUnreadable(absolute, error instanceof Error ? error.message : String(error)), 1);
 }
