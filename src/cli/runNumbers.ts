@@ -46,14 +46,14 @@ export function share(text: string): Share {
   return { part: Number(part), of: Number(of) };
 }
 
-/** A day, or a day with a time, as the results carry it. */
+/** The time that the results carry, in UTC; of a day alone its first moment. */
 export function date(text: string): string {
   if (!isoDate.test(text) || Number.isNaN(Date.parse(text)))
     throw new InvalidArgumentError("It must be a date like 2026-11-25 or 2026-11-25T09:00:00Z.");
-  return text;
+  return new Date(text).toISOString();
 }
 
-const isoDate = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d+)?)?(Z|[+-]\d\d:\d\d)?)?$/;
+const isoDate = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d))?$/;
 
 /** The time now, or that of SOURCE_DATE_EPOCH (seconds since 1970), by which builds are made to repeat. Throws UserError for a text that is none. */
 export function defaultDate(epochSec: string | undefined): string {

@@ -3,13 +3,16 @@ import { date, defaultDate } from "../../../src/cli/runNumbers.ts";
 import { epochInvalid } from "../../../src/messages/run.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 
-test.each(["2026-11-25", "2026-11-25T09:00Z", "2026-11-25T09:00:00.000Z", "2026-11-25T09:00:00+09:00"])(
-  "date(%s) is kept as it was given",
-  (text) => expect(date(text)).toBe(text),
-);
+test.each([
+  ["2026-11-25", "2026-11-25T00:00:00.000Z"],
+  ["2026-11-25T09:00Z", "2026-11-25T09:00:00.000Z"],
+  ["2026-11-25T09:00:00.5Z", "2026-11-25T09:00:00.500Z"],
+  ["2026-11-25T09:00:00+09:00", "2026-11-25T00:00:00.000Z"],
+])("date(%s) is the time %s, which the report can read", (text, time) => expect(date(text)).toBe(time));
 
-test.each(["yesterday", "2026-13-01", "2026", "", "=1+1", "25.11.2026"])("date(%s) is refused", (text) =>
-  expect(() => date(text)).toThrow(/like 2026-11-25/),
+test.each(["yesterday", "2026-13-01", "2026", "", "=1+1", "25.11.2026", "2026-11-25T09:00"])(
+  "date(%s) is refused",
+  (text) => expect(() => date(text)).toThrow(/like 2026-11-25/),
 );
 
 test("defaultDate(seconds since 1970) is that time, and without any the time now", () => {
