@@ -65,6 +65,15 @@ function withLocal(page: string, datasets: readonly string[]): string {
   return page.replace("</head>", () => `<meta name="morascope-local" content='${content}'></head>`);
 }
 
+/**
+ * Whether a range is one stretch from its first to its last byte or the end. The library that sends files takes others
+ * for what they are not, or breaks off; a server may answer them with the whole (RFC 9110, section 14.2).
+ */
+function isPlainRange(range: string | undefined): boolean {
+  const [, first, last = ""] = /^bytes=(\d{1,15})-(\d{1,15})?$/.exec(range ?? "") ?? [];
+  return first !== undefined && (last === "" || Number(first) <= Number(last));
+}
+
 function listen(server: Server, port: number, host: string): Promise<number> {
   return new Promise((resolve, reject) => {
     server.once("error", (error: NodeJS.ErrnoException) => {
@@ -111,6 +120,7 @@ export async function serve({
           "text/html; charset=utf-8",
         );
     }
+    if (!isPlainRange(request.headers.range)) delete request.headers.range;
     files(request, response, () => refuse(response, 404, "No such page in this report."));
   };
   const server = createServer((request, response) => {
