@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { languages } from "../../src/interface/languages.ts";
+import type { Progress } from "../../src/progress.ts";
 import { buildSite } from "../../src/publish/buildSite.ts";
 import { sitePages } from "../../src/publish/siteConfig.ts";
 import { smallResults, writeResults } from "./fixtures/writeResults.ts";
@@ -59,12 +60,14 @@ test("buildSite over an earlier site leaves nothing of it, and works from anothe
   expect(Object.keys(await fingerprint(out))).toEqual(before);
 });
 
-test("buildSite tells how far it is, up to the end", async () => {
-  const steps: string[] = [];
-  await buildSite({
-    results,
-    out: path.join(folder, "three"),
-    onProgress: ({ done, total }) => steps.push(`${done}/${total}`),
-  });
-  expect(steps).toEqual(["0/5", "1/5", "2/5", "3/5", "4/5", "5/5"]);
+test("buildSite tells how far it is, page by page, up to the end", async () => {
+  const told: Progress[] = [];
+  const progress = (one: Progress) => told.push(one);
+  const { pages } = await buildSite({ results, out: path.join(folder, "three"), onProgress: progress });
+  const shares = told.map(({ share }) => share!);
+  expect([shares[0], shares.at(-1)]).toEqual([0, 1]);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  expect(new Set(shares).size).toBeGreaterThan(2 * (pages - 2));
+  expect(Math.max(...shares.slice(1).map((share, i) => share - shares[i]!))).toBeLessThan(0.15);
+  expect(told.at(-1)).toMatchObject({ done: 8, total: 8 });
 });
