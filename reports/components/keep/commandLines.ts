@@ -14,7 +14,7 @@ export function commandLines(
   const copy = async () => say((await copyText(text)) ? figure.copied : figure.notCopied);
   return element(
     "div",
-    { class: "citation command-lines" },
+    { class: "command-lines" },
     element("p", { class: "citation-form" }, figure.terminal),
     element("pre", { tabindex: 0, "aria-label": figure.terminal, translate: "no" }, text),
     element(
