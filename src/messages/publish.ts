@@ -1,5 +1,9 @@
 /** Wording of everything that can be refused while a site is built or served. */
 
+export function outputIsFile(folder: string): string {
+  return `${folder} is a file, or lies below one. A report is a folder: choose another --out.`;
+}
+
 export function outputIsNotOurs(folder: string, entries: readonly string[]): string {
   const some = entries.slice(0, 3).join(", ");
   return `${folder} already holds files that are not a report of ours (${some}${entries.length > 3 ? ", …" : ""}). A report is only written into an empty or new folder, or over an earlier report. Choose another folder with --out, or empty this one yourself.`;

@@ -1,6 +1,6 @@
 import { cp, readdir, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { outputIsNotOurs } from "../messages/publish.ts";
+import { outputIsFile, outputIsNotOurs } from "../messages/publish.ts";
 import { UserError } from "../messages/userError.ts";
 import { makeFolder } from "../storage/makeFolder.ts";
 
@@ -11,6 +11,7 @@ export const siteMarker = "morascope-site.json";
 export async function refuseForeignFolder(folder: string): Promise<void> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException): string[] => {
     if (error.code === "ENOENT") return [];
+    if (error.code === "ENOTDIR") throw new UserError(outputIsFile(folder));
     throw error;
   });
   if (entries.length > 0 && !entries.includes(siteMarker))

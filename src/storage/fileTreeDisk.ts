@@ -82,17 +82,18 @@ function walk(listing: Walk, folder: string, prefix: string, above: ReadonlySet<
 
 function followLink(listing: Walk, absolute: string, relative: string, above: ReadonlySet<string>): void {
   let target: string;
+  let stats: Stats;
   try {
     target = realpathSync(absolute);
+    stats = statSync(target);
   } catch {
-    listing.refused.push({ path: relative, ...linkBroken(relative, readlinkSync(absolute)) });
+    listing.refused.push({ path: relative, ...linkBroken(relative, writtenTarget(absolute)) });
     return;
   }
   if (target !== listing.root && !target.startsWith(listing.root + path.sep)) {
     listing.refused.push({ path: relative, ...linkOutside(relative, readlinkSync(absolute)) });
     return;
   }
-  const stats = statSync(target);
   if (stats.isFile()) addFile(listing, relative, target, stats);
   else if (stats.isDirectory() && !above.has(target)) {
     const ways = listing.ways.get(target) ?? 0;
@@ -112,5 +113,14 @@ function addFile(listing: Walk, relative: string, absolute: string, stats: Stats
   else {
     const elsewhere = absolute === path.join(listing.root, relative) ? null : absolute;
     listing.files.set(relative, { path: relative, sizeBytes: stats.size, elsewhere });
+  }
+}
+
+/** What a link says; nothing for one that was just removed. */
+function writtenTarget(link: string): string {
+  try {
+    return readlinkSync(link);
+  } catch {
+    return "";
   }
 }

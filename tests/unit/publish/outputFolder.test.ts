@@ -2,7 +2,7 @@ import { mkdir, mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { outputIsNotOurs } from "../../../src/messages/publish.ts";
+import { outputIsFile, outputIsNotOurs } from "../../../src/messages/publish.ts";
 import { isSite, refuseForeignFolder, replaceSite, siteMarker } from "../../../src/publish/outputFolder.ts";
 
 let folder: string;
@@ -45,4 +45,10 @@ test("refuseForeignFolder passes a folder that is empty or not there", async () 
   await mkdir(path.join(folder, "empty"));
   await refuseForeignFolder(path.join(folder, "empty"));
   await refuseForeignFolder(path.join(folder, "missing"));
+});
+
+test("refuseForeignFolder(a file, or what lies below one) says that a report is a folder", async () => {
+  const file = path.join(folder, "built", "index.html");
+  for (const out of [file, path.join(file, "site")])
+    await expect(refuseForeignFolder(out)).rejects.toThrow(outputIsFile(out));
 });

@@ -1,4 +1,4 @@
-import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { pack } from "tar-stream";
@@ -118,6 +118,14 @@ test("openFileTree lists folders that all link to each other in less than a seco
   expect(new Set(tree.refused.map(({ rule }) => rule))).toEqual(new Set(["links-too-many"]));
   expect(tree.refused.length).toBeLessThanOrEqual(12 * 11);
 });
+
+test.skipIf(!existsSync("/proc/self/fd"))(
+  "openFileTree refuses a link that leads to no file though its place is known, as to a pipe",
+  async () => {
+    const { refused } = await openFileTree("/proc/self/fd");
+    expect(refused.map(({ rule }) => rule)).toContain("link-broken");
+  },
+);
 
 test("openFileTree refuses files and folders whose names are not UTF-8 one by one", async () => {
   const folder = tempFolder({ "a.txt": "a" });
