@@ -3,13 +3,14 @@ import { join } from "node:path";
 import { createSpeakerMoments } from "./alignment/observations.ts";
 import type { ListedDataset } from "./datasets/openDataset.ts";
 import type { Problem } from "./datasets/types.ts";
+import { recordingTooLongFor } from "./messages/hearing.ts";
 import type { ReadShard } from "./readShards.ts";
 import { codeOf } from "./shards/codeOf.ts";
 import { countIn } from "./shards/cutShards.ts";
 import type { HearAnswer } from "./shards/hearShard.ts";
 import type { RecordingRef } from "./shards/orders.ts";
 import { Packed } from "./shards/packed.ts";
-import { type HearPart, requirePart, soundKey } from "./shards/parts.ts";
+import { type HeardRecording, type HearPart, requirePart, soundKey } from "./shards/parts.ts";
 import { recordingProblem, setAside } from "./shards/shardRows.ts";
 import type { ShardWork } from "./shardWork.ts";
 import type { Moments } from "./signals/normalise.ts";
@@ -58,6 +59,11 @@ export async function hearDataset(
     const [utterances, recordings] = [shard.utterances.value, shard.recordings.value];
     for (const [place, one] of part.entries()) {
       const utterance = utterances[place]!;
+      if (isTooLong(shard, place, one)) {
+        const wording = recordingTooLongFor(one!.durationMs / 1000, shard.morae[place]!);
+        problems.push(recordingProblem(utterance, wording, true));
+        continue;
+      }
       if (one?.moments) addMoments(moments, utterance.speaker, one.moments);
       if (one?.refusal && recordings[place]!.features)
         problems.push(recordingProblem(utterance, one.refusal, true));
@@ -94,8 +100,24 @@ async function hearOne(
   const { key, hashes } = answer;
   orders.use(soundKey(orders.use(key)));
   const recordings = new Packed(wanted.map((one, place) => one && { ...one, hash: hashes[place]! }));
-  const durationsMs = part.map((one) => (one === null || one.refusal !== null ? null : one.durationMs));
+  const durationsMs = part.map((one, place) =>
+    one === null || one.refusal !== null || isTooLong(shard, place, one) ? null : one.durationMs,
+  );
   return { shard: { ...shard, hear: key, recordings, durationsMs }, part };
+}
+
+/** Far more than the slowest speech takes, and the longest wait before and after it: hours of silence are not aligned. */
+const longestSecPerMora = 5;
+const longestWaitSec = 60;
+
+/** Whether a recording that is to be aligned cannot be of so short a text. */
+function isTooLong(
+  { unlabelled, morae }: ReadShard,
+  place: number,
+  heard: Pick<HeardRecording, "durationMs"> | null,
+): boolean {
+  const mostSec = longestWaitSec + longestSecPerMora * morae[place]!;
+  return unlabelled[place]! && heard !== null && heard.durationMs > 1000 * mostSec;
 }
 
 /** Where to find which recordings these were, as long as none of their files is touched: they need not be read then. */

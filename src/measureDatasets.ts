@@ -4,6 +4,7 @@ import type { DatasetCard, Problem } from "./datasets/types.ts";
 import * as messages from "./messages/results.ts";
 import { interrupted } from "./messages/shards.ts";
 import { UserError } from "./messages/userError.ts";
+import { commonest } from "./problemTable.ts";
 import { type DatasetInShards, inShards, readDataset } from "./readDataset.ts";
 import { TextReader } from "./readShards.ts";
 import type { DatasetSource, RunOptions } from "./runPipeline.ts";
@@ -54,9 +55,12 @@ export async function measureDatasets(
       dataset.tree.close();
     }
   }
-  if (phones === 0) throw new UserError(messages.nothingToRead(), 1);
+  if (phones === 0) throw new UserError(messages.nothingToRead(commonest(problems, shownReasons)), 1);
   return { cards, problems, phones };
 }
+
+/** Kinds of problems that are told where nothing else is left to tell. */
+const shownReasons = 3;
 
 /** Apart from the rest, so that the list of all utterances is gone once they lie in shards. */
 async function openInShards({ folder, card }: DatasetSource, shardSize: number): Promise<DatasetInShards> {

@@ -20,3 +20,17 @@ export function countExcluded(problems: readonly Problem[]): number {
     new Set(nameless.map(({ dataset, file, line }) => JSON.stringify([dataset, file, line]))).size
   );
 }
+
+/** The kinds of problems met most often, at most so many: the first of each, and how many there are. */
+export function commonest(
+  problems: readonly Problem[],
+  most: number,
+): { readonly message: string; readonly count: number }[] {
+  const byRule = new Map<string, { message: string; count: number }>();
+  for (const { rule, message } of problems) {
+    const known = byRule.get(rule);
+    if (known === undefined) byRule.set(rule, { message, count: 1 });
+    else known.count++;
+  }
+  return [...byRule.values()].sort((a, b) => b.count - a.count).slice(0, most);
+}

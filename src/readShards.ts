@@ -20,6 +20,8 @@ export interface ReadShard extends Shard {
   /** By place in the shard: whether there are labels with times, and whether the aligner is to place them. */
   readonly labelled: readonly boolean[];
   readonly unlabelled: readonly boolean[];
+  /** Morae of the reading, by place in the shard; 0 where there is none. */
+  readonly morae: readonly number[];
   /** Times that people placed, by place in the shard. */
   readonly byHand: Packed<ReadonlyMap<number, readonly ReferencePhone[]>>;
   /** Whether the dictionary gave some of the accents. */
@@ -105,6 +107,7 @@ export async function readShard(
     digest,
     labelled: results.map(isLabelled),
     unlabelled: results.map((result) => needsAlignment(result) && !leftOut.has(result.utterance.id)),
+    morae: results.map(({ read: { reading } }) => reading?.morae.length ?? 0),
     byHand: new Packed(byHand),
     accentsPredicted: results.some(
       ({ read: { reading } }) => reading?.from === "predicted" && reading.accentOfMora !== null,

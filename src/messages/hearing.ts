@@ -14,6 +14,15 @@ export function recordingTooShortFor(): Wording {
   };
 }
 
+/** A recording of hours with a text of a word. */
+export function recordingTooLongFor(durationSec: number, morae: number): Wording {
+  return {
+    rule: "recording-too-long-for-text",
+    message: `The recording lasts ${Math.round(durationSec)} s, far too long for the ${morae} morae of its text.`,
+    wayOut: listen,
+  };
+}
+
 /** The recording and its text seem to be of two utterances, or part of them is. */
 export function textDiffers(
   kind: "text" | "stretch",

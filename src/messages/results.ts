@@ -61,8 +61,18 @@ export function schemaOutdated(path: string, found: string, wanted: number): str
   return `${path} was written with table version ${found}, this version reads ${wanted}. Run \`morascope run\` again on the datasets.`;
 }
 
-export function nothingToRead(): string {
-  return "None of the datasets has a label file or recording that can be used: there is nothing to measure. `morascope check DATASET` says what was found.";
+/** `reasons`: what was found most often, an example each with how many there are like it. */
+export function nothingToRead(
+  reasons: readonly { readonly message: string; readonly count: number }[],
+): string {
+  const found = reasons.map(
+    ({ message, count }) => `\n  ${message}${count > 1 ? ` (${count} like it)` : ""}`,
+  );
+  return [
+    "None of the datasets has a label file or recording that can be used: there is nothing to measure.",
+    "`morascope check DATASET` says what was found in its lists and labels.",
+    ...(found.length === 0 ? [] : [`Found on the way:${found.join("")}`]),
+  ].join(" ");
 }
 
 export function datasetTwice(id: string, first: string, second: string): string {

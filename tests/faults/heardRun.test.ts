@@ -33,6 +33,7 @@ describe("a run that has to find the boundaries itself", () => {
         [silent, "silent"],
         [music, "music"],
         [speaker[24]!, "backwards"],
+        [speaker[26]!, "long"],
       ]),
     });
     const out = keptFolder();
@@ -80,6 +81,11 @@ describe("a run that has to find the boundaries itself", () => {
   test("does not find the text in silence", () => {
     expect(problems.some(({ utterance }) => utterance === speaker[4])).toBe(true);
     expect(measured().has(speaker[4]!)).toBe(false);
+  });
+
+  test("does not look for a sentence in minutes of silence, which would take gigabytes in hours of it", () => {
+    expect(rulesOf(speaker[26]!)).toEqual(["recording-too-long-for-text"]);
+    expect(measured().has(speaker[26]!)).toBe(false);
   });
 
   test("does not find the text in music", () => {

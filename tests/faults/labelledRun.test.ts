@@ -117,9 +117,10 @@ describe("a run over a transcript", () => {
 });
 
 describe("a run with nothing to measure", () => {
-  test("says so instead of writing empty tables", async () => {
-    const folder = tempFolder({ "bad.lab": "0.0 0.1 xyz\n" });
-    await expect(runPipeline(runOptions([folder], tempFolder()))).rejects.toThrow(messages.nothingToRead());
+  test("says so, and what was found most often, instead of writing empty tables", async () => {
+    const folder = tempFolder({ "bad.lab": "0.0 0.1 xyz\n", "worse.lab": "0.0 0.1 xyz\n", "empty.lab": "" });
+    const run = runPipeline(runOptions([folder], tempFolder()));
+    await expect(run).rejects.toThrow(/nothing to measure.*\n {2}.*xyz.* \(2 like it\)\n {2}/);
   });
 });
 

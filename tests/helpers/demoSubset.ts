@@ -22,9 +22,10 @@ export interface SubsetText {
 
 /**
  * How a recording is spoilt: its second half missing, or in its place two seconds of digital silence, or three seconds
- * of music: a scale of tones with three harmonics; or of the speech played backwards, which is in no language.
+ * of music: a scale of tones with three harmonics; or of the speech played backwards, which is in no language; or the
+ * speech with five minutes of silence after it.
  */
-export type Spoilt = "cut" | "silent" | "music" | "backwards";
+export type Spoilt = "cut" | "silent" | "music" | "backwards" | "long";
 
 /** Some speakers of the demo as a dataset of their own, to be spoilt on purpose. */
 export function demoSubset({ speakers, labels }: { speakers: readonly string[]; labels: boolean }) {
@@ -67,9 +68,13 @@ async function recording(path: string, spoilt: Spoilt | undefined): Promise<Uint
   if (spoilt === "silent") return wavOf(new Int16Array(32_000));
   if (spoilt === "music") return wavOf(scaleOfTones());
   const bytes = readFileSync(join(demo, path));
-  if (spoilt === "backwards") {
+  if (spoilt === "backwards" || spoilt === "long") {
     const { samples } = await readAudio(bytes, path);
-    return wavOf(Int16Array.from(samples, (sample) => Math.round(32767 * sample)).reverse());
+    const whole = Int16Array.from(samples, (sample) => Math.round(32767 * sample));
+    if (spoilt === "backwards") return wavOf(whole.reverse());
+    const long = new Int16Array(whole.length + 300 * 16_000);
+    long.set(whole);
+    return wavOf(long);
   }
   return spoilt === "cut" ? bytes.subarray(0, bytes.length >> 1) : bytes;
 }
