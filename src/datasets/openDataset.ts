@@ -63,6 +63,7 @@ export async function openDataset(folder: string, options: OpenOptions = {}): Pr
   await collectWhenGrown();
   const declared = declaredLabels(file, context);
   const { drafts, matched } = labelTheDrafts(read.utterances, declared, context);
+  await collectWhenGrown();
   const sets = groupLabelSets(matched, drafts, declared, context).map((set) => surveyLabels(set, context));
   await collectWhenGrown();
   const known = recogniseKnown(
