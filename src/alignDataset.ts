@@ -59,6 +59,7 @@ export async function alignDataset(
 ): Promise<AlignedDataset> {
   const { id } = card;
   const listened = shards.flatMap(listenedIn);
+  const toAlign = new Set(listened.map(({ shard }) => shard.index));
   const problems: Problem[] = [];
   if (listened.length === 0) return { labelSet: null, shards: new Map(), problems };
   const normalisations = new Map([...moments].map(([speaker, sums]) => [speaker, normalisationFrom(sums)]));
@@ -71,7 +72,7 @@ export async function alignDataset(
   for await (const { shard, order, part, failed } of work.map(
     `Aligning ${id}`,
     listened.length,
-    shards.filter((shard) => listenedIn(shard).length > 0),
+    shards.filter(({ index }) => toAlign.has(index)),
     async (shard) => {
       const order = alignOrder(shard, model, normalisations, work);
       const done = await work.orders.attempt(() => work.orders.part<AlignPart>(order));

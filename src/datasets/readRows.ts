@@ -23,8 +23,8 @@ export function readRows(
 }
 
 /**
- * What `use` makes of each row, which is told of the first row too; nothing when the text cannot be read to its end. Of
- * a list of hundreds of thousands, the rows are never in memory at once.
+ * What `use` makes of each row, which is told of the first row too. When the text cannot be read to its end nothing comes
+ * back, though `use` may have reported rows by then. Of a list of hundreds of thousands, the rows are never in memory at once.
  */
 export function mapRows<T>(
   context: LayoutContext,

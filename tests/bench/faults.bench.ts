@@ -78,15 +78,17 @@ interface Killing {
 /** How many of the killed runs came out the same. One moment lies in each of so many parts of the run's time. */
 async function killRuns(plan: Killing, out: string, random: SeededRandom): Promise<number> {
   const { name, moments: wanted, expected } = plan;
+  let { whole } = plan;
   let same = 0;
   let early = 0;
   const stages = new Map<string, number>();
   for (let i = 0; i < wanted; ) {
     plan.prepare();
-    const kill = momentAt((i + random.uniform()) / wanted, plan.whole);
+    const kill = momentAt((i + random.uniform()) / wanted, whole);
     const killed = await plan.run({ kill });
     if (killed.ended) {
       early++;
+      whole = killed; // it was faster than the first: moments are chosen by it from here on
       continue;
     }
     const { task } = killed.timeline.at(-1)!;
@@ -100,7 +102,7 @@ async function killRuns(plan: Killing, out: string, random: SeededRandom): Promi
     );
   }
   console.log(
-    `${name}: ${same} of ${wanted} identical (${early} more runs had ended before their moment came); killed while ${[...stages].map(([stage, times]) => `${stage} ${times}`).join(", ")}`,
+    `${name}: ${same} of ${wanted} identical (${early} more had ended before their moment came); killed while ${[...stages].map(([stage, times]) => `${stage} ${times}`).join(", ")}`,
   );
   return same;
 }

@@ -6,8 +6,8 @@
  * Prints processor time and the peak of resident memory. Every run, however small, starts the program, loads the
  * dictionary and warms up, and what is concluded from the tables is bounded by samples: spread over few utterances, that
  * would hide how the rest grows. So flatness is judged by what each further utterance takes, from opening the dataset to
- * its written tables, between one size and the next; the exponent of growth is fitted to log time over log size once
- * that fixed part is taken off: 1 is proportional. Wanted: time of a further utterance within 15 %, memory within 25 %.
+ * its written tables, between one size and the next; the exponent of growth is fitted to the log of that over log size,
+ * plus one: 1 is proportional. Wanted: time of a further utterance within 15 %, memory within 25 %.
  */
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
@@ -68,7 +68,9 @@ for (const task of new Set(runs.flatMap(({ tasks }) => Object.keys(tasks))))
 const spread = (values: readonly number[]) => Math.max(...values) / Math.min(...values) - 1;
 if (runs.length > 2) {
   const each = runs.slice(1).map((_, at) => furtherMs(at + 1));
-  console.log(`\nexponent of growth: ${exponent().toFixed(3)} (to the tables, without what every run costs)`);
+  console.log(
+    `\nexponent of growth: ${exponent().toFixed(3)} (to the tables; of what a further utterance takes, plus one)`,
+  );
   console.log(`time of a further utterance within ${percent(spread(each))}, wanted 15 %`);
 } else console.log("\nhow time grows takes three sizes to tell");
 console.log(`peak memory within ${percent(spread(runs.map(({ peakMb }) => peakMb)))}, wanted 25 %`);
@@ -90,16 +92,17 @@ function sumOf({ tasks }: Run, wanted: (task: string) => boolean): number {
   return Object.entries(tasks).reduce((sum, [task, ms]) => sum + (wanted(task) ? ms : 0), 0);
 }
 
-/** Slope of the least-squares line through log time over log size, less what the first two sizes have in common. */
+/** Slope of the least-squares line through the log of what a further utterance takes over log size, plus one. */
 function exponent(): number {
-  const fixedMs = toTables(runs[0]!) - runs[0]!.utterances * furtherMs(1);
-  const points = runs.map((one) => [Math.log(one.utterances), Math.log(toTables(one) - fixedMs)] as const);
+  const points = runs
+    .slice(1)
+    .map((one, at) => [Math.log(one.utterances), Math.log(furtherMs(at + 1))] as const);
   const mean = (at: 0 | 1) => points.reduce((sum, point) => sum + point[at], 0) / points.length;
   const [x, y] = [mean(0), mean(1)];
-  return (
+  const slope =
     points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0) /
-    points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0)
-  );
+    points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0);
+  return slope + 1;
 }
 
 function percent(share: number): string {

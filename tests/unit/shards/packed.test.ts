@@ -18,8 +18,13 @@ describe("new Packed(value)", () => {
     expect(packed.value).toEqual([{ id: "a" }]);
   });
 
-  test("unpacks once for looks that follow one another", () => {
+  test("unpacks once for looks that follow one another, and anew once others were looked at", () => {
     const packed = new Packed([1, 2, 3]);
-    expect(packed.value).toBe(packed.value);
+    const first = packed.value;
+    expect(packed.value).toBe(first);
+    const others = Array.from({ length: 20 }, (_, i) => new Packed([i]).value);
+    expect(others.flat()).toEqual(Array.from({ length: 20 }, (_, i) => i));
+    expect(packed.value).not.toBe(first);
+    expect(packed.value).toEqual(first);
   });
 });
