@@ -106,7 +106,7 @@ async function hearOne(
   return { shard: { ...shard, hear: key, recordings, durationsMs }, part };
 }
 
-/** Far more than the slowest speech takes, and the longest wait before and after it: hours of silence are not aligned. */
+/** Far more than the slowest speech takes, and the longest wait before and after it: hours of silence are not aligned (our choice, no published source). */
 const longestSecPerMora = 5;
 const longestWaitSec = 60;
 

@@ -13,6 +13,7 @@ import { measureDatasets, stopped } from "./measureDatasets.ts";
 import { Corrections } from "./measures/corrections.ts";
 import type { CorrectionCounts } from "./messages/corrections.ts";
 import * as messages from "./messages/results.ts";
+import { fragmentsLeftOut } from "./messages/words.ts";
 import { countExcluded, problemTable } from "./problemTable.ts";
 import type { OnProgress } from "./progress.ts";
 import { buildSite } from "./publish/buildSite.ts";
@@ -59,6 +60,8 @@ export interface RunOptions {
   readonly loadReader: LoadReader;
   /** Stands for what the reader depends on beside the program, such as the content of a lexicon. */
   readonly readerKey?: string;
+  /** Spellings of the reader's own lexicon: words, though no dictionary holds them. */
+  readonly ownSpellings?: () => Promise<readonly string[]>;
   /** Utterances of a shard, about; results do not depend on it. */
   readonly shardSize?: number;
   /** Threads that do the shards' work; this process does it itself when 1. Results do not depend on it. */
@@ -223,11 +226,13 @@ async function conclude(
   const choosing = (done: number) =>
     options.onProgress({ task: "Choosing drill words", done, total: 1, unit: "step" });
   choosing(0);
-  await writeJson(
-    results.path("drillWords"),
-    await keep("drill words", [level], () => chooseDrillWords(results.path("tokens"), cells, level)),
+  const words = await keep("drill words", [level, options.readerKey ?? ""], async () =>
+    chooseDrillWords(results.path("tokens"), cells, level, await options.ownSpellings?.()),
   );
+  await writeJson(results.path("drillWords"), words);
   choosing(1);
+  const { count, first } = words.fragments;
+  if (count > 0) options.onNote?.(fragmentsLeftOut(count, first, "--lexicon"));
   await writeJson(results.path("datapackage"), datapackage(record));
   await writeJson(results.path("run"), record);
   return record;

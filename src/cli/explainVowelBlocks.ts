@@ -1,3 +1,4 @@
+import { enoughVowels } from "../estimates/rateSafety.ts";
 import type { VowelGroup, VowelSpace } from "../estimates/vowelSpace.ts";
 import { thinRows } from "../messages/explain.ts";
 import type { FormantTable } from "../storage/loadReferenceTables.ts";
@@ -66,11 +67,8 @@ function blocksOfGroup(group: VowelGroup, keys: Block["keys"]): Block[] {
   ];
 }
 
-/** Vowels of one kind below which its row says little. */
-const enough = 10;
-
 function thin(tokens: readonly number[]): string[] {
-  return tokens.some((count) => count < enough) ? [thinRows(enough)] : [];
+  return tokens.some((count) => count < enoughVowels) ? [thinRows(enoughVowels)] : [];
 }
 
 function blockOfTable({ id, language, speakers, citation, url, vowels }: FormantTable): Block {

@@ -108,7 +108,7 @@ function evidenceNotes({ evidence, datasets, fragments }: WordMaterial, accentsG
     ...(basis === null ? [messages.noDevoicingEvidence(dataset, predicted)] : []),
     ...(basis !== null && few.length > 0 ? [messages.fewVowelsAlike(dataset, few, leastAlike)] : []),
     ...(speakers === 1 ? [messages.oneSpeakerWords(dataset)] : []),
-    ...(fragments.length > 0 ? [messages.fragmentsLeftOut(fragments)] : []),
+    ...(fragments.length > 0 ? [messages.fragmentsLeftOut(fragments.length, fragments, "--list")] : []),
     ...(accentsGiven ? [] : [messages.accentsUnknown()]),
     messages.predictedFromEvidence(),
   ];

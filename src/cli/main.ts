@@ -67,7 +67,7 @@ function report(error: unknown): number {
   }
   const machine = machineFault(error);
   if (machine !== null) {
-    process.stderr.write(`morascope: ${machine}\n`);
+    process.stderr.write(`morascope: ${printable(machine)}\n`);
     return machineRefused;
   }
   process.stderr.write(

@@ -105,9 +105,7 @@ function csvOf(blocks: readonly Block[]): string {
 }
 
 function columnsOf(name: string, { value, bounds, beside }: Cell): (readonly [string, Cell["value"]])[] {
-  if (bounds === undefined) return [[name, value], ...Object.entries(beside ?? {})];
-  return [
-    [`${name} low`, bounds.low],
-    [`${name} high`, bounds.high],
-  ];
+  const further = Object.entries(beside ?? {});
+  if (bounds === undefined) return [[name, value], ...further];
+  return [[`${name} low`, bounds.low], [`${name} high`, bounds.high], ...further];
 }

@@ -1,6 +1,7 @@
 import type { Writable } from "node:stream";
 import cliProgress from "cli-progress";
 import type { OnProgress, Progress } from "../progress.ts";
+import { printable } from "./printable.ts";
 
 /** Lines in a log file come at most this often, in ms. */
 const logEveryMs = 5000;
@@ -44,7 +45,7 @@ export function progressLine(stream: Writable & { isTTY?: boolean }): {
     },
     note: (text) => {
       finish();
-      stream.write(`${text}\n`);
+      stream.write(`${printable(text)}\n`);
     },
     stop: finish,
   };

@@ -12,6 +12,7 @@ import { software } from "../software.ts";
 import { hashFile } from "../storage/fileStamps.ts";
 import { leastMemoryMb } from "../storage/leastMemory.ts";
 import { loadReader } from "../storage/loadReader.ts";
+import { readLexicon, refuseLexicon } from "../storage/readLexicon.ts";
 import { progressLine } from "./progress.ts";
 import {
   append,
@@ -103,6 +104,7 @@ export function registerRun(program: Command): void {
 export async function runDatasets(folders: readonly string[], flags: RunFlags): Promise<void> {
   if (flags.card !== undefined && folders.length > 1)
     throw new UserError(cardNeedsOneDataset(folders.length));
+  if (flags.lexicon !== undefined) refuseLexicon(flags.lexicon);
   const { onProgress, note, stop } = progressLine(process.stderr);
   const { signal, release } = stopOnSignal(process.stderr);
   const options: RunOptions = {
@@ -118,6 +120,8 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     corrections: flags.corrections ?? [],
     loadReader: () => loadReader(flags.lexicon ?? null),
     readerKey: flags.lexicon === undefined ? "" : hashFile(flags.lexicon),
+    ownSpellings: async () =>
+      flags.lexicon === undefined ? [] : (await readLexicon(flags.lexicon)).map(({ surface }) => surface),
     workers: flags.workers ?? availableParallelism(),
     shardSize: Math.max(1, flags.shardSize ?? defaultShardSize),
     ...(flags.queue === undefined ? {} : { queue: queueOptions(flags.queue, flags) }),

@@ -48,12 +48,17 @@ export function share(text: string): Share {
 
 /** The time that the results carry, in UTC; of a day alone its first moment. */
 export function date(text: string): string {
-  if (!isoDate.test(text) || Number.isNaN(Date.parse(text)))
+  if (!isoDate.test(text) || Number.isNaN(Date.parse(text)) || !isDay(text.slice(0, 10)))
     throw new InvalidArgumentError("It must be a date like 2026-11-25 or 2026-11-25T09:00:00Z.");
   return new Date(text).toISOString();
 }
 
 const isoDate = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d))?$/;
+
+/** Whether the calendar holds the day: a date of 30 February would be taken as one of March. */
+function isDay(day: string): boolean {
+  return new Date(`${day}T00:00:00Z`).toISOString().startsWith(day);
+}
 
 /** The time now, or that of SOURCE_DATE_EPOCH (seconds since 1970), by which builds are made to repeat. Throws UserError for a text that is none. */
 export function defaultDate(epochSec: string | undefined): string {

@@ -42,6 +42,9 @@ interface WordFlags {
   readonly paper: "A4" | "Letter";
 }
 
+/** Longer than any word; what is far longer takes seconds to look up (our choice, no published source). */
+const mostCharacters = 100;
+
 export function registerWords(program: Command): void {
   const { size, maxMorae, minSpeakers, heldOutShare, seed } = defaultDrillOptions;
   program
@@ -108,6 +111,9 @@ export function registerWords(program: Command): void {
     .action(async (folder: string, flags: WordFlags) => {
       if (flags.clips !== undefined && flags.audio === undefined)
         throw new UserError(messages.clipsNeedAudio());
+      const characters = [...(flags.lookUp ?? "")].length;
+      if (characters > mostCharacters)
+        throw new UserError(messages.lookUpTooLong(characters, mostCharacters));
       const loaded = await loadWords(folder, flags);
       if (flags.lookUp !== undefined) {
         process.stdout.write(printable(lookedUp(loaded, flags.lookUp, flags)));

@@ -26,15 +26,16 @@ export function labelTheDrafts(
   const all = matchLabels(candidates, found, context.report);
   const matched = new Map([...all.matched].filter(([path]) => !isEmpty(path)));
   const unmatched = all.unmatched.filter((path) => !isEmpty(path));
-  for (const path of candidates.filter(isEmpty)) {
-    const index = all.matched.get(path);
-    if (index === undefined) context.report(fileEmpty(), path);
-    else context.report(labelFileEmpty(), path, null, found[index]!.id);
-  }
   const used = new Set(matched.values());
   const free = found.flatMap((_, index) => (used.has(index) ? [] : [index]));
   const byNumber = mapNumberedNames(unmatched, found, free, context);
   for (const [path, index] of byNumber) matched.set(path, index);
+  const labelled = new Set(matched.values());
+  for (const path of candidates.filter(isEmpty)) {
+    const index = all.matched.get(path);
+    if (index === undefined) context.report(fileEmpty(), path);
+    else context.report(labelFileEmpty(!labelled.has(index)), path, null, found[index]!.id);
+  }
   const drafts = [...found];
   const speakers = new Set(found.map(({ speaker }) => speaker));
   const ids = new Set(found.map(({ id }) => id));

@@ -20,7 +20,7 @@ export interface RateStrength {
 
 /** Fewest speakers, and fewest speakers showing each outcome, for which simulations found the level kept. */
 export const safeSpeakers = 10;
-/** Fewest vowels for a rate to be told by its number, or ranked among others. */
+/** Fewest vowels for a rate to be told by its number, or ranked among others (our choice, no published source). */
 export const enoughVowels = 10;
 /** Above this the shares of speakers are so skewed that simulations found 93 to 95 % instead of 95 %. */
 const safeUnevenness = 1;

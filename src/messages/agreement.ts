@@ -108,7 +108,7 @@ export function classesByHearing(): string {
 }
 
 export function sameTimes(): string {
-  return "Not a single boundary differs: the results were made from these very labels, so this says nothing of how good either is. Compare with labels that somebody else made; or, to judge how Morascope itself places boundaries, with results of the same recordings run without labels.";
+  return "Not a single boundary differs: the results seem to have been made from these very labels, so this says nothing of how good either is. Compare with labels that somebody else made; or, to judge how Morascope itself places boundaries, with results of the same recordings run without labels.";
 }
 
 export function agreementNotWritten(path: string, reason: string): string {

@@ -26,7 +26,7 @@ export const agreementCsvColumns = {
   within20: "Share of boundaries that differ by at most 20 ms, 0 to 1",
   within50: "Share of boundaries that differ by at most 50 ms, 0 to 1",
   sameTimes:
-    "`true` where no boundary differs: the results were made from these labels, and the row says nothing",
+    "`true` where 20 boundaries or more are compared and none differs, nor any pause: the results seem to have been made from these labels, and the row says nothing",
   basis: "How the labels' times came about: `annotated` by a person, or `aligned` by an aligner",
 } as const;
 
@@ -134,7 +134,10 @@ export const correctionCsvColumns = {
 export const csvTables: Readonly<Record<string, CsvTable>> = {
   rates: { from: "rates --format csv", columns: rateCsvColumns },
   ratios: { from: "ratios --format csv", columns: ratioCsvColumns },
-  explain: { from: "explain --format csv", columns: explainCsvColumns },
+  explain: {
+    from: "explain --format csv (names with 95 % carry the level that --level gives)",
+    columns: explainCsvColumns,
+  },
   rules: { from: "rules --format csv", columns: ruleCsvColumns },
   words: { from: "words --format csv (or tsv)", columns: wordCsvColumns },
   agreement: { from: "agreement --format csv", columns: agreementCsvColumns },

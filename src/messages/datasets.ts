@@ -159,12 +159,16 @@ export const fileEmpty = (): DatasetWording => ({
   excluded: true,
 });
 
-/** Of an utterance whose label file is empty: it stays out, like one that its labels do not fit. */
-export const labelFileEmpty = (): DatasetWording => ({
+/** Of an utterance whose label file is empty: `alone`, without other labels, it stays out, like one that its labels do not fit. */
+export const labelFileEmpty = (alone: boolean): DatasetWording => ({
   ...fileEmpty(),
-  message:
-    "The label file is empty, so its recording is left out; what has a label file is not aligned unasked.",
-  wayOut: "Fetch the label file again, or remove it, so that the recording is aligned without it.",
+  message: alone
+    ? "The label file is empty and left out; without other labels its recording is not aligned."
+    : "The label file is empty and left out; the utterance has other labels.",
+  wayOut: alone
+    ? "Fetch the label file again, or remove it, so that a recording is aligned without it."
+    : "Fetch the label file again, or remove it.",
+  excluded: alone,
 });
 
 export const partReversed = (startSec: string, endSec: string): DatasetWording => ({

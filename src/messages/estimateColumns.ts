@@ -21,7 +21,7 @@ const shared = {
   method: "How estimate and interval were worked out",
   scope:
     "Whom the interval speaks of: `speakers` like these, `one speaker`, or `rule` (marks from a text rule, no rate)",
-  safe: "`true` where simulations found such intervals to hold the truth as often as they say; `false` where `warnings` says why not",
+  safe: "`true` where simulations found such intervals to hold the truth as often as they say; `false` where `warnings` says why not, or where the marks are predicted",
   warnings: "What to beware of, in sentences; empty where nothing is",
   words:
     "Words that the sounds stand in; empty where they are unknown for more than a fifth of the sounds, or the results hold more than 400,000 sounds",

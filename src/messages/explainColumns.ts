@@ -1,4 +1,4 @@
-/** Meaning and unit of each column of `explain --format csv`. The name of an interval's columns begins with its level. */
+/** Meaning and unit of each column of `explain --format csv`, at the usual level of intervals. */
 export const explainCsvColumns = {
   outcome: "What is explained: `devoicing` or `duration`",
   dataset: "Dataset, by its short name",
@@ -26,7 +26,8 @@ export const explainCsvColumns = {
   "95 % interval high": "Upper bound of its interval",
   "p adj.": "Chance of so large an effect if there were none, adjusted for all effects of the model",
   vowels: "Vowels that the row rests on: at this level of the term, of this kind, or with such a probability",
-  "vowels in all": "The same with those that the model leaves out because another term is unknown",
+  "vowels in all":
+    "The same with those that the model leaves out because another term is unknown, or as a kind without exceptions",
   devoiced: "How many of `vowels` are devoiced",
   speakers: "Speakers behind the row",
 

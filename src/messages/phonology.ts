@@ -34,6 +34,15 @@ export function lexiconLineUnreadable(file: string, line: number): string {
   return `${file}, line ${line}: a lexicon line holds a word and its reading in kana, separated by a tab, and may add an accent. Put a tab between them, or start the line with # to keep it as a comment.`;
 }
 
+/** What is given as a lexicon is a folder, a device or a pipe. */
+export function lexiconNoFile(path: string): string {
+  return `${path} cannot be read as a lexicon: it is no regular file. Give the path of a text file, with a word, a tab and its reading in kana on each line.`;
+}
+
+export function lexiconTooLarge(path: string, mostMb: number): string {
+  return `${path} is too large for a lexicon: at most ${mostMb} MB are read. Keep only the words that the dictionary reads wrongly.`;
+}
+
 /** A reading of a lexicon is not kana. */
 export function lexiconReadingNotKana(file: string, line: number, reading: string): string {
   return `${file}, line ${line}: the reading "${reading}" is not kana only. Write it in katakana or hiragana as it is pronounced, ー for a long vowel.`;

@@ -124,11 +124,20 @@ export function fewVowelsAlike(
   return `${dataset}: too few vowels with a mark of these kinds: ${kindsInWords(few)}. Below ${least} alike the chance stays unknown and no word is proposed; what other vowels do is not carried over.`;
 }
 
-/** Spellings in hiragana that no dictionary knows. */
-export function fragmentsLeftOut(spellings: readonly string[]): string {
-  const named = spellings.slice(0, 5).join(", ");
-  const more = spellings.length > 5 ? ", …" : "";
-  return `${amount(spellings.length, "spelling", "spellings")} in hiragana that no dictionary holds (${named}${more}) ${spellings.length === 1 ? "is" : "are"} left out: in texts all in kana, where words end is a guess, and these may be pieces of words. What is a word goes into a list of your own (--list).`;
+export function lookUpTooLong(characters: number, most: number): string {
+  return `The text to look up has ${characters} characters; a word has at most ${most} here. Give --look-up one word.`;
+}
+
+/** `count` spellings in hiragana that no dictionary knows; `option` takes those that are words all the same. */
+export function fragmentsLeftOut(
+  count: number,
+  first: readonly string[],
+  option: "--list" | "--lexicon",
+): string {
+  const named = first.slice(0, 5).join(", ");
+  const more = count > 5 ? ", …" : "";
+  const own = option === "--list" ? "a list" : "a lexicon";
+  return `${amount(count, "spelling", "spellings")} in hiragana that no dictionary holds (${named}${more}) ${count === 1 ? "is" : "are"} left out of the drill words: in texts all in kana, where words end is a guess, and these may be pieces of words. What is a word goes into ${own} of your own (${option}).`;
 }
 
 export function evidenceFrom(dataset: string, labelSet: string, others: readonly string[]): string {

@@ -1,3 +1,4 @@
+import { enoughAlike } from "../estimates/agreement/agreement.ts";
 import { formatAmount, formatCount, formatPercent } from "../findings/format.ts";
 import { interfaceText } from "../interface/interfaceText.ts";
 import { retold } from "../interface/retold.ts";
@@ -81,7 +82,7 @@ export function agreementHtml(run: Run, report: ShownAgreement | null): Html {
   const words = interfaceText().agreement;
   if (report === null) return html`<p>${withCode(words.none)}</p>`;
   const { reference, utterances, dataset, labelSet, resultsCreatedAt, boundaries } = report;
-  const same = boundaries.sameTimes ?? (boundaries.n > 0 && boundaries.meanMs === 0);
+  const same = boundaries.sameTimes ?? (boundaries.n >= enoughAlike && boundaries.meanMs === 0);
   const name = setName(run.datasets, dataset, labelSet);
   const cautions = [
     resultsCreatedAt !== run.createdAt && words.stale,

@@ -9,9 +9,9 @@ const usualLevel = 0.95;
 
 type Options = Readonly<Record<string, string | readonly string[] | undefined>>;
 
-const plain = /^[\p{L}\p{N}_./:@%+,][\p{L}\p{N}_./:@%+,=-]*$/u;
+const plain = /^[\p{L}\p{N}_./:+][\p{L}\p{N}_./:+=-]*$/u;
 
-/** A word of a command line as shells of all kinds read it: bare, or in quotation marks within which nothing is special. */
+/** A word of a command line as POSIX shells and PowerShell read it: bare, or in quotation marks within which nothing is special. */
 function quoted(word: string): string {
   if (plain.test(word)) return word;
   return /["$`\\!\n]/.test(word) ? `'${word.replaceAll("'", "'\\''")}'` : `"${word}"`;

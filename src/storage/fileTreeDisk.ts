@@ -30,7 +30,7 @@ export interface DiskListing {
   readonly refused: RefusedFile[];
 }
 
-/** Times that links may lead to one folder. Folders that link to each other can be reached in more ways than can be walked. */
+/** Times that links may lead to one folder. Folders that link to each other can be reached in more ways than can be walked (our choice, no published source). */
 const mostWays = 8;
 
 interface Walk extends DiskListing {

@@ -1,8 +1,14 @@
+import { statSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { parse } from "csv-parse/sync";
 import * as v from "valibot";
-import { lexiconLineUnreadable, lexiconReadingNotKana } from "../messages/phonology.ts";
+import {
+  lexiconLineUnreadable,
+  lexiconNoFile,
+  lexiconReadingNotKana,
+  lexiconTooLarge,
+} from "../messages/phonology.ts";
 import { UserError } from "../messages/userError.ts";
 import { kanaToMorae } from "../phonology/kana.ts";
 import type { LexiconEntry } from "../phonology/readingTypes.ts";
@@ -66,8 +72,20 @@ export function parseCorrections(text: string, file: string): LexiconEntry[] {
   }));
 }
 
-/** Reads the user's lexicon; throws a UserError that names the file and line when a line cannot be used. */
+/** Far more than the largest dictionaries of readings take (our choice, no published source). */
+const mostLexiconMb = 64;
+
+/** Throws a UserError for a path that is no regular file, as a device that never ends, or for one too large to be a lexicon. */
+export function refuseLexicon(path: string): void {
+  const stats = statSync(path, { throwIfNoEntry: false });
+  if (stats === undefined) return; // whoever reads it says that it is not there
+  if (!stats.isFile()) throw new UserError(lexiconNoFile(path));
+  if (stats.size > mostLexiconMb * 2 ** 20) throw new UserError(lexiconTooLarge(path, mostLexiconMb));
+}
+
+/** Reads the user's lexicon; throws a UserError that names the file, and the line when a line cannot be used. */
 export async function readLexicon(path: string): Promise<LexiconEntry[]> {
+  refuseLexicon(path);
   return parseLexicon(readTextFile(path), path);
 }
 

@@ -24,7 +24,7 @@ export interface Agreement {
   readonly boundaries: BoundaryAgreement & {
     /** How the reference's times came about: `annotated` by a person, or `aligned` by an aligner. */
     readonly basis: Basis;
-    /** No boundary differs: both sides are the same labels, which says nothing of how good they are. */
+    /** Enough boundaries are compared and none differs: both sides seem to be the same labels, which says nothing of how good they are. */
     readonly sameTimes: boolean;
     /** Classes that occur, in a fixed order. */
     readonly byClass: Partial<Record<BoundaryClass, BoundaryAgreement>>;
@@ -76,7 +76,7 @@ export function createAgreement(basis: ReferenceBasis) {
       boundaries: {
         ...summary(errors),
         basis: basis.times,
-        sameTimes: alike(errors),
+        sameTimes: alike(errors, pauses),
         byClass: byClass(errors),
       },
       devoicing: devoicingAgreement(pairs, basis.marks),
@@ -92,8 +92,12 @@ export function createAgreement(basis: ReferenceBasis) {
 /** Files spell times with four digits of a second or more. */
 const rounding = 0.1;
 
-function alike(errors: readonly BoundaryError[]): boolean {
-  return errors.length > 0 && errors.every(({ errorMs }) => Math.abs(errorMs) <= rounding);
+/** Fewer boundaries may fall together by chance (our choice, no published source). */
+export const enoughAlike = 20;
+
+function alike(errors: readonly BoundaryError[], pauses: Agreement["pauses"]): boolean {
+  if (errors.length < enoughAlike || pauses.onlyOwn + pauses.onlyReference > 0) return false;
+  return errors.every(({ errorMs }) => Math.abs(errorMs) <= rounding);
 }
 
 function byClass(errors: readonly BoundaryError[]): Agreement["boundaries"]["byClass"] {

@@ -16,6 +16,8 @@ export interface WordSources {
   readonly cells: Cells;
   /** The user's own words; they win over everything. Default none. */
   readonly list?: readonly Listed[];
+  /** Further spellings that are words, though no dictionary holds them, as those of the lexicon texts were read with. */
+  readonly spellings?: Iterable<string>;
   /** A lexicon of accents. Default none: accents are then known only where the list gives them. */
   readonly accents?: readonly Listed[];
   /** Default 0.95. */
@@ -40,10 +42,10 @@ export interface WordMaterial {
  * labelling of one dataset, never pooled; words are heard in all datasets.
  */
 export function assembleWords(sources: WordSources): WordMaterial {
-  const { corpora, list = [], accents = [], level = 0.95, mostMorae } = sources;
+  const { corpora, list = [], spellings = [], accents = [], level = 0.95, mostMorae } = sources;
   const { words, unread } = dictionaryWords(sources.dictionary, mostMorae);
   const listed = listedWords(list, { bySurface: wordsOfSurfaces(words, list) });
-  const own = new Set(list.map(({ surface }) => surface));
+  const own = new Set([...list.map(({ surface }) => surface), ...spellings]);
   const { heard, fragments } = withoutFragments(
     corpora.heard,
     (surface) => own.has(surface) || isSpelt(sources.dictionary, surface),

@@ -52,11 +52,15 @@ export interface DrillWords {
   readonly listing: Listing;
   /** Words of the corpus in which vowels that may be devoiced can be heard. */
   readonly said: readonly SaidWord[];
+  /** Spellings of the corpus that were left out as pieces of words: how many, and the first of them. */
+  readonly fragments: { readonly count: number; readonly first: readonly string[] };
 }
 
 /** Words to hear for each pair of sounds around a vowel, and words to hear in all. */
 const saidOfEach = 8;
 const mostSaid = 1200;
+/** Pieces of words that are named, of those left out. */
+const namedFragments = 5;
 
 /** A set for each target, and the `most` best candidates of each (default none). Pure: the same input gives the same output. */
 export function drillWords(material: WordMaterial, given: Partial<DrillOptions> = {}, most = 0): DrillWords {
@@ -82,6 +86,7 @@ export function drillWords(material: WordMaterial, given: Partial<DrillOptions> 
     speakers: { practice: speakers.filter((speaker) => !heldOut.includes(speaker)), heldOut },
     listing: writer.finish(),
     said: most > 0 ? wordsToHear(saidWords(evidence.heard), saidOfEach, mostSaid) : [],
+    fragments: { count: material.fragments.length, first: material.fragments.slice(0, namedFragments) },
   };
 }
 

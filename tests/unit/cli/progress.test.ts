@@ -1,5 +1,6 @@
+import { Writable } from "node:stream";
 import { describe, expect, test } from "vitest";
-import { timeLeft } from "../../../src/cli/progress.ts";
+import { progressLine, timeLeft } from "../../../src/cli/progress.ts";
 
 describe("timeLeft(done, total, elapsedSec)", () => {
   test.each([
@@ -12,4 +13,16 @@ describe("timeLeft(done, total, elapsedSec)", () => {
   ])("%i of %i after %f s: %s", (done, total, elapsedSec, words) => {
     expect(timeLeft(done, total, elapsedSec)).toBe(words);
   });
+});
+
+test("progressLine(…).note writes no character that would steer a terminal", () => {
+  let written = "";
+  const stream = new Writable({
+    write(chunk, _, done) {
+      written += chunk;
+      done();
+    },
+  });
+  progressLine(stream).note("worker \u001b[2Jx is away");
+  expect(written).toBe("worker �[2Jx is away\n");
 });

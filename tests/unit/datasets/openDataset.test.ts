@@ -2,7 +2,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { openDataset } from "../../../src/datasets/openDataset.ts";
-import { unknownLicenceNote } from "../../../src/messages/datasets.ts";
+import { labelFileEmpty, unknownLicenceNote } from "../../../src/messages/datasets.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import { tempFolder } from "../../helpers/tempFolder.ts";
 import { lab, openFolder, rulesOf, wav } from "./openFolder.ts";
@@ -162,6 +162,22 @@ test("openDataset leaves out a label that reaches beyond its recording, one with
     ["3", 0],
     ["4", 1],
   ]);
+});
+
+test("openDataset says of an empty label file beside a good one that it is left out, and leaves out no utterance", async () => {
+  const dataset = await openFolder({
+    "1.wav": wav,
+    "1.txt": "か",
+    "hand/1.lab": lab,
+    "auto/1.lab": "",
+    "2.wav": wav,
+    "2.txt": "か",
+    "hand/2.lab": lab,
+    "auto/2.lab": lab,
+  });
+  const empty = dataset.problems.filter(({ rule }) => rule === "file-empty");
+  expect(empty).toMatchObject([{ file: "auto/1.lab", utterance: "1", ...labelFileEmpty(false) }]);
+  expect(dataset.utterances.map(({ labels }) => labels.length)).toEqual([1, 2]);
 });
 
 test("openDataset gives the same answer for a folder whatever order it was written in", async () => {

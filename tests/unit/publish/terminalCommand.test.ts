@@ -10,7 +10,7 @@ test("ratesCommand names every field of the cut, and the level where it is not t
     length: "short",
   };
   expect(ratesCommand(filter, ["after"], 0.95)).toBe(
-    "npx morascope rates RESULTS --dataset demo --vowel i,u --before voiceless --length short --by after",
+    'npx morascope rates RESULTS --dataset demo --vowel "i,u" --before voiceless --length short --by after',
   );
   expect(ratesCommand({}, [], 0.9)).toBe("npx morascope rates RESULTS --length all --level 0.9");
 });
@@ -22,6 +22,8 @@ test("ratesCommand quotes names so that no shell reads more than a word in them"
   expect(of("$(rm -r x)")).toContain("--speaker '$(rm -r x)' ");
   expect(of("it's `x`")).toContain("--speaker 'it'\\''s `x`' ");
   expect(of("a;b&c")).toContain('--speaker "a;b&c" ');
+  expect(of("@x")).toContain('--speaker "@x" ');
+  expect(of("%x%")).toContain('--speaker "%x%" ');
   expect(of("-x")).toContain('--speaker="-x" ');
 });
 

@@ -104,17 +104,17 @@ test("openFileTree refuses links on disk that leave the folder, follows those th
   expect(tree.refused.find(({ path }) => path === "leak")).toMatchObject(linkOutside("leak", outside));
 });
 
-test("openFileTree lists folders that all link to each other in less than a second, and says which links were not followed", async () => {
+test("openFileTree follows links between folders that all link to each other so often and no more, and says which it did not follow", async () => {
   const folder = tempFolder();
   const names = Array.from({ length: 12 }, (_, i) => `f${i}`);
   for (const name of names) mkdirSync(join(folder, name));
   for (const name of names)
     for (const other of names) if (other !== name) symlinkSync(`../${other}`, join(folder, name, other));
   writeFileSync(join(folder, "f0/a.txt"), "a");
-  const startedAt = performance.now();
   const tree = await openFileTree(folder);
-  expect(performance.now() - startedAt).toBeLessThan(1000);
-  expect(tree.files.map(({ path }) => path)).toContain("f0/a.txt");
+  const paths = tree.files.map(({ path }) => path);
+  expect(paths).toContain("f0/a.txt");
+  expect(paths.length).toBeLessThanOrEqual(1 + 8); // once as it lies there, and by eight links
   expect(new Set(tree.refused.map(({ rule }) => rule))).toEqual(new Set(["links-too-many"]));
   expect(tree.refused.length).toBeLessThanOrEqual(12 * 11);
 });
@@ -127,10 +127,15 @@ test.skipIf(!existsSync("/proc/self/fd"))(
   },
 );
 
-test("openFileTree refuses files and folders whose names are not UTF-8 one by one", async () => {
+test("openFileTree refuses files and folders whose names are not UTF-8 one by one", async ({ skip }) => {
   const folder = tempFolder({ "a.txt": "a" });
   const shiftJis = Buffer.from([0x89, 0xb9]);
-  writeFileSync(Buffer.concat([Buffer.from(`${folder}/`), shiftJis, Buffer.from(".wav")]), "x");
+  try {
+    writeFileSync(Buffer.concat([Buffer.from(`${folder}/`), shiftJis, Buffer.from(".wav")]), "x");
+  } catch (error) {
+    console.log(`skipped: this system refuses names that are not UTF-8 (${(error as Error).message})`);
+    skip();
+  }
   mkdirSync(Buffer.concat([Buffer.from(`${folder}/`), shiftJis]));
   const tree = await openFileTree(folder);
   expect(tree.files.map(({ path }) => path)).toEqual(["a.txt"]);

@@ -1,6 +1,12 @@
+import { truncateSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { lexiconLineUnreadable, lexiconReadingNotKana } from "../../../src/messages/phonology.ts";
+import {
+  lexiconLineUnreadable,
+  lexiconNoFile,
+  lexiconReadingNotKana,
+  lexiconTooLarge,
+} from "../../../src/messages/phonology.ts";
 import { UserError } from "../../../src/messages/userError.ts";
 import {
   parseCorrections,
@@ -52,4 +58,12 @@ test("readLexicon(no file, a folder) says which path cannot be read; it is wrong
     await expect(readLexicon(path)).rejects.toThrow(
       expect.objectContaining({ message: expect.stringContaining(`${path} cannot be read`), exitCode: 2 }),
     );
+});
+
+test("readLexicon(a device, which never ends, or a file of more than 64 MB) refuses it by name", async () => {
+  const folder = tempFolder({ "large.tsv": "" });
+  const large = join(folder, "large.tsv");
+  truncateSync(large, 64 * 2 ** 20 + 1);
+  await expect(readLexicon(large)).rejects.toThrow(new UserError(lexiconTooLarge(large, 64)));
+  await expect(readLexicon("/dev/zero")).rejects.toThrow(new UserError(lexiconNoFile("/dev/zero")));
 });

@@ -44,6 +44,21 @@ describe("boundaries", () => {
     expect(boundaries).toMatchObject({ n: 0, medianMs: null, within20: null, byClass: {} });
   });
 
+  test("boundaries that never differ are told of as the same labels from 20 on, and not beside a pause of one side alone", () => {
+    const sounds = (pairs: number) => Array.from({ length: pairs }, () => ["k 50", "a 90"]).flat();
+    const same = (mine: readonly string[], theirs = mine) =>
+      agreementOf(null, utterance(own(...mine), labels(false, ...theirs))).boundaries;
+    expect(same(["k 50", "a 90"])).toMatchObject({ n: 1, sameTimes: false });
+    expect(same(sounds(10))).toMatchObject({ n: 19, sameTimes: false });
+    expect(same([...sounds(10), "k 50"])).toMatchObject({ n: 20, sameTimes: true });
+    const paused = [...sounds(15), "pause 60", ...sounds(15)];
+    expect(same(paused).sameTimes).toBe(true);
+    const closed = [...sounds(14), "k 50", "a 150", ...sounds(15)];
+    const { boundaries, pauses } = agreementOf(null, utterance(own(...paused), labels(false, ...closed)));
+    expect(pauses.onlyOwn).toBe(1);
+    expect(boundaries.sameTimes).toBe(false);
+  });
+
   test("a recording whose labels are of another text is set aside and named", () => {
     const mine = own("k 50", "a 90", "s 50", "a 90");
     const other = labels(false, "m 50", "i 90", "n 50", "o 90");
