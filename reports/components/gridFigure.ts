@@ -1,3 +1,4 @@
+import { differenceBetween } from "../../src/estimates/differenceBetween.ts";
 import { devoicingRates } from "../../src/estimates/rates.ts";
 import { environmentsSentence } from "../../src/findings/sentences/environments.ts";
 import { rateBasis } from "../../src/findings/sentences/rates.ts";
@@ -51,7 +52,9 @@ export function gridFigure(corpus: Corpus, choices: Choices): HTMLElement {
       ...rateOptions(corpus),
       filter: { ...cuts.voiced.filter, after },
     }).rows;
-    const finding = environmentsSentence(cells);
+    const finding = environmentsSentence(cells, (a, b, level) =>
+      differenceBetween(corpus.cells, { ...cuts.voiceless, level }, a, b),
+    );
     const corrected = cells.some(({ row }) => row.corrected !== null);
     const byRule = cells.some(({ row }) => row.estimate === null);
     const named = cells.map(({ before, after, row }) => ({ name: `${before} – ${after}`, row }));

@@ -135,7 +135,9 @@ export const japanese: Translation<typeof english> = {
         `同じ話者の母音どうしと同じように、同じ語の母音どうしも似ることがあります。語も考慮した区間は、${parts.join("、")}です。`,
       part: (name, interval, n) => `${name} ${interval} (${count(n)}語)`,
       wider: (points) =>
-        `同じ話者の母音どうしと同じように、同じ語の母音どうしも似ることがあります。語も考慮した区間は「数値」にあり、広がりは最大で${points}ポイントです。`,
+        `同じ話者の母音どうしと同じように、同じ語の母音どうしも似ることがあります。語も考慮した区間は「数値」にあり、最大で${points}ポイント広くなります。`,
+      noWider:
+        "同じ話者の母音どうしと同じように、同じ語の母音どうしも似ることがあります。語も考慮した区間は「数値」にあり、話者だけを考慮した区間より広くはありません。",
       unknown: "区間は話者だけを考慮しています。このコーパスでは、どの母音がどの語のものかが分かりません。",
       notCarried:
         "区間は話者だけを考慮しています。母音が多すぎて、どの語のものかをページに載せられません。「数値」の下のコマンドは、40万音までなら語も考慮した区間を出します。",
@@ -381,10 +383,10 @@ export const japanese: Translation<typeof english> = {
       ruleMarks: (name, marked, vowels) => `${name}: 規則は${vowels}のうち${marked}個に印を付けます。`,
       tooFew: (least) => `どれも母音が${least}個に満たず、順位を付けられません。`,
       of: (name, sentence) => `${name}: ${sentence}`,
-      apart: (top, most, bottom, least, difference) =>
-        `無声化が最も多いのは ${top} (${most})、最も少ないのは ${bottom} (${least}) です。${
-          difference === null ? "" : `${difference}。`
-        }`,
+      apart: (top, most, bottom, least, difference, between) =>
+        `${top} (${most}) は ${bottom} (${least}) より無声化が多く見られます${
+          between ? " (ここで最も高い割合と最も低い割合)" : ""
+        }。${difference === null ? "" : `${difference}。`}`,
       open: (top, most, bottom, least, difference) =>
         `無声化の割合は ${bottom} の${least}から ${top} の${most}までです。${
           difference === null
@@ -492,8 +494,16 @@ export const japanese: Translation<typeof english> = {
       byRule: "前後の音ごとの、規則による予想。規則による予測で、聞いたものではありません。",
       tooWide: "ほとんどの升は母音が少なく、区間が広いため、環境の順位を付けられません。",
       between: (before, after, rate) => `${before} と ${after} の間 (${rate})`,
-      found: (most, least, certain) =>
-        `母音が十分にある無声の環境のうち、無声化が最も多いのは ${most}、最も少ないのは ${least} です。${certain ? "" : "区間が重なるので、順位は確かではありません。"}`,
+      found: (most, least, difference, certain, between) =>
+        `母音が十分にある無声の環境のうち、${
+          certain
+            ? `${most} は ${least} より無声化が多く見られます${between ? " (ここで最も高い割合と最も低い割合)" : ""}`
+            : `無声化の割合は ${least} から ${most} までです`
+        }。${
+          difference === null
+            ? "これだけでは順序は確かではありません。"
+            : `${difference}。${certain ? "" : "違いがないことも含むため、順序は確かではありません。"}`
+        }`,
     },
   },
   grid: {

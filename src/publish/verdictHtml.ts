@@ -37,7 +37,7 @@ function badge({ verdict, scope }: ShownVerdict): Html {
 
 /** The number as text prints it; in a picture a difference carries its sign as the axis does. */
 function shown(value: number, kind: Scale): string {
-  const text = numberText(value, kind).replace("-", "−");
+  const text = numberText(value, kind);
   return (kind === "difference" || kind === "hertz") && value > 0 ? `+${text}` : text;
 }
 

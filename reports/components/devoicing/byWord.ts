@@ -42,7 +42,9 @@ export class ByWord {
       ];
     const wider = ({ row: { crossed, low, high } }: NamedRate) =>
       crossed!.high - crossed!.low - (high! - low!);
-    return [byWord.wider((100 * Math.max(...told.map(wider))).toFixed(0))];
+    const points = 100 * Math.max(0, ...told.map(wider));
+    const text = points.toFixed(points < 0.5 ? 1 : 0);
+    return [Number(text) === 0 ? byWord.noWider : byWord.wider(text)];
   }
 
   #reason(): string {

@@ -47,7 +47,8 @@ export function growthFigure(page: TimingPage, choices: Choices): HTMLElement {
       finding,
       picture,
       basis: {
-        counts: growth.counts(line.stretches, unit, who, figures.times[timing.basis ?? "aligned"]),
+        counts:
+          timing.basis === null ? "" : growth.counts(line.stretches, unit, who, figures.times[timing.basis]),
         method: growth.method,
         warnings: timing.warnings.filter((warning) => warning !== rhythmDependsOnText()),
       },

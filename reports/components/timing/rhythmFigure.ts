@@ -85,7 +85,7 @@ export function rhythmFigure(page: TimingPage, choices: Choices): HTMLElement {
       finding: speakers === 1 ? own.alone(parts) : own.finding(parts),
       picture: element("div", { class: "strips" }, ...strips),
       basis: {
-        counts: own.counts(figures.speakers(speakers), figures.times[basis ?? "aligned"]),
+        counts: basis === null ? "" : own.counts(figures.speakers(speakers), figures.times[basis]),
         method: own.method,
         warnings: [rhythmDependsOnText()],
       },

@@ -40,10 +40,13 @@ export function stepsFigure(page: TimingPage, choices: Choices): HTMLElement {
         format: (value) => `${value.toFixed(0)} ms`,
       }),
       basis: {
-        counts: growth.counts(
-          ...([line.stretches, chosen!.unit, figures.speakers(line.msPerMora.speakers)] as const),
-          figures.times[chosen!.timing.basis ?? "aligned"],
-        ),
+        counts:
+          chosen!.timing.basis === null
+            ? ""
+            : growth.counts(
+                ...([line.stretches, chosen!.unit, figures.speakers(line.msPerMora.speakers)] as const),
+                figures.times[chosen!.timing.basis],
+              ),
         method: growth.method,
         warnings: chosen!.timing.warnings.filter((warning) => warning !== rhythmDependsOnText()),
       },

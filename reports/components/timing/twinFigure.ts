@@ -39,7 +39,7 @@ export function twinFigure(page: TimingPage, choices: Choices): HTMLElement {
     const rows = twinRows(chosen.twins, level);
     const overall: TwinRow = { ...rowOf(chosen.twins, level), name: twins.all };
     const finding = findingOf(ratio, level);
-    const marks = chosenSet(page, choices.get("set")).labels.devoicingBasis ?? "measured";
+    const marks = chosenSet(page, choices.get("set")).labels.devoicingBasis;
     const who = figures.speakers(ratio.speakers);
     const number = (name: string, value: (row: TwinRow) => number | null, digits: number) => ({
       name,
@@ -55,10 +55,13 @@ export function twinFigure(page: TimingPage, choices: Choices): HTMLElement {
         sides: { voiced: twins.voiced, devoiced: twins.devoiced },
       }),
       basis: {
-        counts: twins.counts(
-          ...([ratio.devoicedTokens, ratio.voicedTokens, ratio.morae.length] as const),
-          ...([who, figures.marks[marks]] as const),
-        ),
+        counts:
+          marks === null
+            ? ""
+            : twins.counts(
+                ...([ratio.devoicedTokens, ratio.voicedTokens, ratio.morae.length] as const),
+                ...([who, figures.marks[marks]] as const),
+              ),
         method: twins.method,
         warnings: [],
       },

@@ -128,9 +128,11 @@ export function numberText(value: number, scale: Scale): string {
   return words().number(digits(value, scale), scale);
 }
 
+/** With a minus sign, not a hyphen; 0 has no sign. */
 function digits(value: number, scale: Scale): string {
-  if (scale === "ratio" || scale === "semitones") return value.toFixed(2);
-  return scale === "hertz" ? value.toFixed(0) : (100 * value).toFixed(1);
+  const shown = scale === "share" || scale === "difference" ? 100 * value : value;
+  const text = shown.toFixed(scale === "hertz" ? 0 : scale === "share" || scale === "difference" ? 1 : 2);
+  return text.replace("-", Number(text) === 0 ? "" : "−");
 }
 
 /** "2.15 to 2.80 times": the unit once. */

@@ -4,6 +4,7 @@ import { interfaceText } from "../../interface/interfaceText.ts";
 import { retold } from "../../interface/retold.ts";
 import { capital, formatAmount, formatCount, intervalName, percentRange, roundPercent } from "../format.ts";
 import { type Basis, groupWarnings, mostSpeakers } from "./basis.ts";
+import { type DifferenceOf, judgeExtremes } from "./judgeExtremes.ts";
 
 /** A row of rates under the name it has in the picture. */
 export interface NamedRate {
@@ -44,17 +45,10 @@ export function ruleCount(name: string, { devoiced, tokens }: RateRow): string {
   return ruleMarks(name, formatCount(devoiced), formatAmount(tokens, "vowel"));
 }
 
-/** The difference of two rows with its interval of this level; null where it cannot be told. */
-export type DifferenceOf = (
-  a: RateRow,
-  b: RateRow,
-  level: number,
-) => { readonly difference: number; readonly low: number; readonly high: number } | null;
-
 /**
- * What several rates say beside one another: which is highest and which lowest. Whether that order is sure is judged by
- * the interval of their difference, so wide that it holds for whichever pair of the rows is looked at (Bonferroni);
- * without `differenceOf`, by their own intervals, which leave the order open where they overlap, and do not deny it.
+ * What several rates say beside one another: which is highest and which lowest. Whether the one surely lies above the other
+ * is judged by the interval of their difference (`judgeExtremes`); without `differenceOf`, by their own intervals, which
+ * leave the order open where they overlap, and do not deny it. Nothing is said of the order of those between.
  */
 export function compareRates(
   rows: readonly NamedRate[],
@@ -80,25 +74,13 @@ export function compareRates(
   if (top === undefined || bottom === undefined) return say.tooFew(enoughVowels);
   if (top === bottom) return say.of(top.name, rateSentence(subject, top.row));
   const [most, least] = [roundPercent(top.row.estimate), roundPercent(bottom.row.estimate)];
-  const { level } = top.row;
-  const pairs = (ranked.length * (ranked.length - 1)) / 2;
-  const found = differenceOf(top.row, bottom.row, 1 - (1 - level) / pairs);
-  const difference = found === null ? null : differenceWords(found, level, pairs);
-  const sure = found === null ? top.row.low > bottom.row.high : found.low > 0;
-  const tell = sure ? say.apart : say.open;
-  const text = tell(top.name, most, bottom.name, least, difference);
+  const judged = judgeExtremes(top.row, bottom.row, ranked.length, differenceOf);
+  const sure = judged?.sure ?? top.row.low > bottom.row.high;
+  const difference = judged?.difference ?? null;
+  const text = sure
+    ? say.apart(top.name, most, bottom.name, least, difference, ranked.length > 2)
+    : say.open(top.name, most, bottom.name, least, difference);
   return widest.scope === "one speaker" ? say.byOne(text) : capital(text);
-}
-
-function differenceWords(
-  { difference, low, high }: NonNullable<ReturnType<DifferenceOf>>,
-  level: number,
-  pairs: number,
-): string {
-  const points = (share: number) => `${share < 0 ? "−" : ""}${Math.abs(100 * share).toFixed(0)}`;
-  const bounds = interfaceText().format.range(points(low), points(high));
-  const interval = `${intervalName(level)} ${bounds}`;
-  return interfaceText().sentences.rates.difference(points(difference), interval, pairs);
 }
 
 /** How the marks behind rates came about, for the lines under a picture. */

@@ -28,7 +28,9 @@ export const devoicing = {
     part: (name: string, interval: string, words: number) =>
       `${interval} for ${name} (${words === 1 ? "one word" : `${count(words)} words`})`,
     wider: (points: string) =>
-      `Vowels of one word may be alike, as those of one speaker are. Intervals that allow for words too stand under “Numbers”; they are up to ${points} points wider.`,
+      `Vowels of one word may be alike, as those of one speaker are. Intervals that allow for words too stand under “Numbers”; they are up to ${points} ${points === "1" ? "point" : "points"} wider.`,
+    noWider:
+      "Vowels of one word may be alike, as those of one speaker are. Intervals that allow for words too stand under “Numbers”; they are no wider.",
     unknown:
       "The intervals allow for speakers, not for words: this corpus does not say which word each of these vowels stands in.",
     notCarried:

@@ -18,11 +18,18 @@ export const rateSentences = {
     `${name}: the rule marks ${marked} of ${vowels}.`,
   tooFew: (least: number) => `Each of these rests on fewer than ${least} vowels: too few to rank them.`,
   of: (name: string, sentence: string) => `${capital(name)}: ${sentence}`,
-  /** `difference`: as `difference` words it, or null. */
-  apart: (top: string, most: string, bottom: string, least: string, difference: string | null) =>
-    `devoicing is most frequent for ${top} (${most}) and least for ${bottom} (${least})${
-      difference === null ? "" : `, ${difference}`
-    }.`,
+  /** `difference`: as `difference` words it, or null; `between`: whether other rates lie between the two. */
+  apart: (
+    top: string,
+    most: string,
+    bottom: string,
+    least: string,
+    difference: string | null,
+    between: boolean,
+  ) =>
+    `devoicing is more frequent for ${top} (${most}) than for ${bottom} (${least})${
+      between ? ", the highest and the lowest here" : ""
+    }${difference === null ? "" : `, ${difference}`}.`,
   open: (top: string, most: string, bottom: string, least: string, difference: string | null) =>
     `devoicing ranges from ${least} for ${bottom} to ${most} for ${top}${
       difference === null

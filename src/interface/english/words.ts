@@ -100,7 +100,7 @@ export const words = {
   saveList: "Save the whole list",
   /** Above words with a chance: what its two numbers are. */
   reading:
-    "“Whispered in about …” is the share expected of many such vowels; “heard here” counts those of this corpus in the same surroundings. The expected share draws on all its whispered and voiced vowels, so that the two differ where few were heard.",
+    "“Whispered in about …” is the share expected of many such vowels; “heard here” counts those of this corpus in the same surroundings. The expected share draws on vowels in like surroundings too, so that the two differ where few were heard.",
 
   /** One candidate. */
   list: "Words and pairs",

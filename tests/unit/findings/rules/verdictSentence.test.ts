@@ -10,7 +10,9 @@ import {
 
 test("numberText says shares in per cent, differences in points, ratios in times", () => {
   expect(numberText(0.923, "share")).toBe("92.3 %");
-  expect(numberText(-0.05, "difference")).toBe("-5.0 points");
+  expect(numberText(-0.05, "difference")).toBe("−5.0 points");
+  expect(numberText(-0.0004, "difference")).toBe("0.0 points");
+  expect(numberText(-42.2, "hertz")).toBe("−42 Hz");
   expect(numberText(2.349, "ratio")).toBe("2.35 times");
 });
 
@@ -23,7 +25,7 @@ test("holdsText says what a rule asks for", () => {
   expect(holdsText({ when: "more-than", value: 1 }, "ratio")).toBe("longer");
   expect(holdsText({ when: "less-than", value: 0 }, "difference")).toBe("less");
   expect(holdsText({ when: "less-than", value: 0, negligible: 0.05 }, "difference")).toBe(
-    "less (down to -5.0 points would be too small to matter)",
+    "less (down to −5.0 points would be too small to matter)",
   );
 });
 
@@ -36,6 +38,7 @@ test("intervalText says an interval with its level, and boundsText an open side 
   expect(boundsText(judged)).toBe("76.8 to 92.0 %");
   expect(boundsText({ low: 0, high: 1.1, scale: "ratio" })).toBe("1.10 times or less");
   expect(boundsText({ low: null, high: 1.1, scale: "ratio" })).toBe("1.10 times or less");
+  expect(boundsText({ low: -0.5, high: -0.422, scale: "difference" })).toBe("−50.0 to −42.2 points");
   expect(boundsText({ low: 0, high: 0.1, scale: "share" })).toBe("0.0 to 10.0 %");
 });
 
