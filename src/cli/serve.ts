@@ -3,6 +3,7 @@ import open from "open";
 import { portInvalid, servedAt, servedToNetwork } from "../messages/publish.ts";
 import type { AudioFolders } from "../publish/clips.ts";
 import { hasDesktop } from "../publish/hasDesktop.ts";
+import { isLoopback } from "../publish/isLocalRequest.ts";
 import { type Served, serve } from "../publish/serve.ts";
 import { audioFolders } from "./audioFolders.ts";
 import { whatToServe } from "./whatToServe.ts";
@@ -21,8 +22,6 @@ export interface OpenOptions {
   readonly audio?: AudioFolders;
 }
 
-const loopback = ["127.0.0.1", "::1", "localhost"];
-
 function portNumber(text: string): number {
   const port = Number(text);
   if (!/^\d+$/.test(text) || port > 65535) throw new InvalidArgumentError(portInvalid(text));
@@ -40,7 +39,7 @@ export async function openSite(
 ): Promise<Served> {
   const { site, local, notes } = await whatToServe(folder, audio);
   const served = await serve({ site, port, host, local: local ?? null });
-  if (!loopback.includes(host)) process.stderr.write(`${servedToNetwork(host)}\n`);
+  if (!isLoopback(host)) process.stderr.write(`${servedToNetwork(host)}\n`);
   process.stdout.write(servedAt(served.url));
   for (const note of notes) process.stderr.write(note);
   if (browser && hasDesktop(process.platform, process.env)) {

@@ -42,11 +42,23 @@ export function isEscape(url: string): boolean {
   return /\0|\\/.test(decoded) || decoded.split("/").some((part) => part.startsWith("."));
 }
 
-/** The page that a clean address stands for, empty for any other file: `/length` is `length.html`, `/` is `index.html`. */
-async function pageOf(site: string, url: string): Promise<string> {
-  const name = decodeURIComponent(url.split(/[?#]/, 1)[0]!).replace(/\/$/, "/index");
-  const file = path.join(site, name.endsWith(".html") ? name : `${name}.html`);
-  return readFile(file, "utf8").catch(() => "");
+/**
+ * The page that a clean address stands for, empty for any other file: `/length` is `length.html`, `/` is `index.html`.
+ * `moved`: its own address, where it was asked for by another, by which its links would lead astray: `/length/`, `/ja`.
+ */
+async function pageOf(site: string, url: string): Promise<{ page: string; moved: string | null }> {
+  const [, address = "", query = ""] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
+  const bare = address.replace(/(?:\/|%2f)+$/i, "");
+  const read = (name: string) => readFile(path.join(site, name), "utf8").catch(() => "");
+  const name = decodeURIComponent(bare);
+  for (const [file, own] of [
+    [name.endsWith(".html") ? name : `${name}.html`, bare],
+    [`${name}/index.html`, `${bare}/`],
+  ] as const) {
+    const page = await read(file);
+    if (page !== "") return { page, moved: own === address ? null : own.replace(/^\/*/, "/") + query };
+  }
+  return { page: "", moved: null };
 }
 
 /** Whether the file an address stands for lies in the site itself, and no link in it leads elsewhere. */
@@ -107,7 +119,8 @@ export async function serve({
       return refuse(response, 405, "Only reading is possible.");
     if (isEscape(url) || !(await liesInSite(folder, url)))
       return refuse(response, 400, "This address leaves the report.");
-    const page = await pageOf(folder, url);
+    const { page, moved } = await pageOf(folder, url);
+    if (moved !== null) return void response.writeHead(302, { location: moved }).end();
     response.setHeader("content-security-policy", `${contentPolicy(page)}; frame-ancestors 'none'`);
     const address = url.split(/[?#]/, 1)[0]!;
     if (route !== null && isLocalRequest(request)) {

@@ -16,6 +16,8 @@ beforeAll(async () => {
   await writeFile(path.join(site, siteMarker), "{}");
   await writeFile(path.join(site, "index.html"), "<html>start<script>a()</script></html>");
   await writeFile(path.join(site, "length.html"), "<html>length</html>");
+  await mkdir(path.join(site, "ja"));
+  await writeFile(path.join(site, "ja", "index.html"), "<html>hajime<script>b()</script></html>");
   await writeFile(path.join(site, "clips", "a.wav"), "0123456789");
   await writeFile(path.join(folder, "secret.txt"), "secret");
   served = await serve({ site });
@@ -71,6 +73,21 @@ describe("serve", () => {
   test("answers a byte range of a recording with just these bytes", async () => {
     const { status, headers, body } = await raw("/clips/a.wav", { range: "bytes=2-5" });
     expect([status, body, headers["content-range"]]).toEqual([206, "2345", "bytes 2-5/10"]);
+  });
+
+  test("leads an address with a stray or missing slash to the page's own, never to another host", async () => {
+    const seen = await Promise.all(
+      ["/length/?by=position", "/length//", "//length/", "/ja", "/length.html/", "/length%2F"].map((target) =>
+        raw(target),
+      ),
+    );
+    expect(seen.map(({ status, headers }) => [status, headers.location])).toEqual(
+      ["/length?by=position", "/length", "/length", "/ja/", "/length.html", "/length"].map((to) => [302, to]),
+    );
+    const own = await raw("/ja/");
+    expect([own.status, own.body]).toEqual([200, "<html>hajime<script>b()</script></html>"]);
+    expect(own.headers["content-security-policy"]).toContain("'sha256-");
+    expect((await raw("/clips/")).status).toBe(404);
   });
 
   test("sends each page a policy that forbids other hosts and allows its own inline scripts by hash", async () => {
