@@ -10,7 +10,10 @@
  * plus one: 1 is proportional. Wanted: time of a further utterance within 15 %, memory within 25 %.
  */
 import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { writeLabelledCorpus } from "./growth/writeLabelledCorpus.ts";
 
 interface Run {
   readonly utterances: number;
@@ -77,15 +80,17 @@ console.log(`peak memory within ${percent(spread(runs.map(({ peakMb }) => peakMb
 
 function run(utterances: number): Run {
   const file = join(import.meta.dirname, "growth", "runOne.ts");
-  const { stdout, stderr } = spawnSync(
-    process.execPath,
-    ["--import", "tsx", file, String(utterances), String(speakersOf(utterances))],
-    {
-      encoding: "utf8",
-    },
-  );
-  if (stdout === "") throw new Error(stderr);
-  return JSON.parse(stdout) as Run;
+  const folder = mkdtempSync(join(tmpdir(), "morascope-bench-"));
+  try {
+    const dataset = join(folder, "corpus");
+    writeLabelledCorpus(dataset, utterances, speakersOf(utterances));
+    const args = ["--import", "tsx", file, dataset, join(folder, "out")];
+    const { stdout, stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
+    if (stdout === "") throw new Error(stderr);
+    return JSON.parse(stdout) as Run;
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
 function sumOf({ tasks }: Run, wanted: (task: string) => boolean): number {
