@@ -21,15 +21,22 @@ export function countExcluded(problems: readonly Problem[]): number {
   );
 }
 
-/** The kinds of problems met most often, at most so many: the first of each, and how many there are. */
+/** A kind of problem: the first that was met, and how many there are. */
+export interface ProblemKind {
+  readonly file: string;
+  readonly message: string;
+  readonly count: number;
+}
+
+/** The kinds of problems met most often, at most so many. */
 export function commonest(
-  problems: readonly Problem[],
+  problems: readonly Pick<Problem, "rule" | "file" | "message">[],
   most: number,
-): { readonly message: string; readonly count: number }[] {
-  const byRule = new Map<string, { message: string; count: number }>();
-  for (const { rule, message } of problems) {
+): ProblemKind[] {
+  const byRule = new Map<string, { file: string; message: string; count: number }>();
+  for (const { rule, file, message } of problems) {
     const known = byRule.get(rule);
-    if (known === undefined) byRule.set(rule, { message, count: 1 });
+    if (known === undefined) byRule.set(rule, { file, message, count: 1 });
     else known.count++;
   }
   return [...byRule.values()].sort((a, b) => b.count - a.count).slice(0, most);

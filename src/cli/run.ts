@@ -1,9 +1,12 @@
+import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
 import type { Command } from "commander";
+import { parse } from "csv-parse/sync";
 import { cardNeedsOneDataset } from "../messages/run.ts";
 import { shareDone } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
+import { commonest, type ProblemKind } from "../problemTable.ts";
 import { type QueueOptions, type RunOptions, runPipeline } from "../runPipeline.ts";
 import { runShare, type ShareSettings } from "../runShare.ts";
 import { defaultShardSize } from "../shards/cutShards.ts";
@@ -141,8 +144,19 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     return;
   }
   const record = await runPipeline(options).finally(whenDone);
-  process.stdout.write(runSummary(record, flags.out));
+  process.stdout.write(runSummary(record, flags.out, kindsOfProblems(flags.out)));
   if (record.problems.excluded > 0) process.exitCode = 1;
+}
+
+/** Kinds of problems that are told in the terminal; the rest stands in the table. */
+const shownKinds = 5;
+
+function kindsOfProblems(out: string): ProblemKind[] {
+  const table = readFileSync(join(out, "problems.csv"), "utf8");
+  return commonest(
+    parse(table, { columns: true }) as { rule: string; file: string; message: string }[],
+    shownKinds,
+  );
 }
 
 function shareSettings(folders: readonly string[], options: RunOptions, flags: RunFlags): ShareSettings {

@@ -26,6 +26,21 @@ test("runSummary(a dataset whose name, licence and notice steer) prints none of 
   expect(text.match(/^Results:/gm)).toHaveLength(1);
 });
 
+test("runSummary tells the most frequent kinds of problems with a file each, on lines of their own", () => {
+  const record = {
+    ...{ datasets: [], counts: { phones: 1, tokens: 1, cells: 1 }, corrections: null },
+    problems: { total: 4, excluded: 2 },
+  };
+  const kinds = [
+    { file: "a.wav", message: `It is cut${esc}[2J.`, count: 3 },
+    { file: "", message: "Few recordings.", count: 1 },
+  ];
+  const text = runSummary(record as unknown as RunRecord, "out", kinds);
+  expect(text).toContain("out/problems.csv. Most frequent:\n  a.wav: It is cut");
+  expect(text).toContain(" (3 like it)\n  Few recordings.\n");
+  expect(text).not.toContain(esc);
+});
+
 test("formatBlocks(text) prints no steering character; csv keeps what is there", () => {
   const speaker = word(`sp${esc}[2J`);
   const block = { heading: steering, lines: [steering], rows: [{ speaker }], keys: {}, warnings: [steering] };
