@@ -29,7 +29,7 @@ export function registerCheck(program: Command): void {
     .command("check")
     .summary("say what a dataset is and what is wrong with it")
     .description(
-      "Recognises the folder, prints what the dataset is, where its labels and readings come from and what may be published, and lists every problem with its place and a way out. Ends with 1 when a problem leaves something out.",
+      "Recognises the folder, prints what the dataset is, where its labels and readings come from and what may be published, and lists every problem of its lists and labels with its place and a way out. Recordings are opened but not heard: what does not sound like its text, `run` tells. Ends with 1 when a problem leaves something out.",
     )
     .argument("<dataset>", "dataset folder; archives (.tar, .tar.gz, .tar.xz) in it are read as they are")
     .addOption(

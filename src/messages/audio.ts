@@ -54,7 +54,7 @@ export const audioBitDepth = (bits: number, kind: string): AudioWording => ({
 export const audioTruncated = (promisedSec: number, foundSec: number): AudioWording => ({
   rule: "audio-truncated",
   message: `The file is not whole: its header promises ${seconds(promisedSec)}, only ${seconds(foundSec)} are there.`,
-  wayOut: `${fetchAgain} A shorter recording would pass for faster speech, so it was left out.`,
+  wayOut: `${fetchAgain} A shorter recording would pass for faster speech, so it is not listened to.`,
 });
 
 export const audioUnpacksTooFar = (bytes: number, sec: number): AudioWording => ({
@@ -66,7 +66,7 @@ export const audioUnpacksTooFar = (bytes: number, sec: number): AudioWording => 
 export const audioCutOff = (foundSec: number): AudioWording => ({
   rule: "audio-truncated",
   message: `The file is not whole: it breaks off inside its last piece, after ${seconds(foundSec)}.`,
-  wayOut: `${fetchAgain} A shorter recording would pass for faster speech, so it was left out.`,
+  wayOut: `${fetchAgain} A shorter recording would pass for faster speech, so it is not listened to.`,
 });
 
 export const audioLongerThanHeader = (promisedSec: number): AudioWording => ({
