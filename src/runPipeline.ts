@@ -1,6 +1,6 @@
 import { basename, resolve } from "node:path";
 import { chooseDrillWords } from "./chooseDrillWords.ts";
-import type { DatasetCard } from "./datasets/types.ts";
+import type { DatasetCard, Problem } from "./datasets/types.ts";
 import { correctingError, type DevoicingError } from "./estimates/devoicingError.ts";
 import { storedExplanations } from "./estimates/explain/storedExplanations.ts";
 import { runEstimates } from "./estimates/runEstimates.ts";
@@ -70,6 +70,8 @@ export interface RunOptions {
   readonly queue?: QueueOptions;
   /** Told of what a person should know while the run goes on, e.g. that no worker is there. */
   readonly onNote?: (note: string) => void;
+  /** Told of all problems once the tables are written. */
+  readonly onProblems?: (problems: readonly Problem[]) => void;
   /** Stops the run once the work in hand is done and kept. */
   readonly signal?: AbortSignal;
   readonly onProgress: OnProgress;
@@ -165,6 +167,7 @@ async function measure(options: RunOptions, results: ResultsFolder, orders: Orde
     const problems = [...read.problems, ...corrections.problems(cards.map(({ id }) => id))];
     options.onProgress({ task: "Writing tables", done: 1, total: 1, unit: "step" });
     await writeFileAtomic(results.path("problems"), problemTable(problems));
+    options.onProblems?.(problems);
     return {
       software: options.software,
       schemaVersion,

@@ -1,8 +1,6 @@
-import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 import type { Command } from "commander";
-import { parse } from "csv-parse/sync";
 import { cardNeedsOneDataset } from "../messages/run.ts";
 import { shareDone } from "../messages/shards.ts";
 import { UserError } from "../messages/userError.ts";
@@ -143,21 +141,17 @@ export async function runDatasets(folders: readonly string[], flags: RunFlags): 
     process.stdout.write(`${shareDone(flags.shard.part, flags.shard.of, made, flags.out)}\n`);
     return;
   }
-  const record = await runPipeline(options).finally(whenDone);
-  process.stdout.write(runSummary(record, flags.out, kindsOfProblems(flags.out)));
+  let kinds: readonly ProblemKind[] = [];
+  const onProblems: RunOptions["onProblems"] = (problems) => {
+    kinds = commonest(problems, shownKinds);
+  };
+  const record = await runPipeline({ ...options, onProblems }).finally(whenDone);
+  process.stdout.write(runSummary(record, flags.out, kinds));
   if (record.problems.excluded > 0) process.exitCode = 1;
 }
 
 /** Kinds of problems that are told in the terminal; the rest stands in the table. */
 const shownKinds = 5;
-
-function kindsOfProblems(out: string): ProblemKind[] {
-  const table = readFileSync(join(out, "problems.csv"), "utf8");
-  return commonest(
-    parse(table, { columns: true }) as { rule: string; file: string; message: string }[],
-    shownKinds,
-  );
-}
 
 function shareSettings(folders: readonly string[], options: RunOptions, flags: RunFlags): ShareSettings {
   const absolute = (path: string | undefined) => (path === undefined ? null : resolve(path));
