@@ -58,3 +58,9 @@ export function joinWords(names: readonly string[], last: "and" | "or" | "agains
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** A number with so many decimals and a minus sign, not a hyphen; what rounds to 0 has no sign. */
+export function formatDecimals(value: number, digits: number): string {
+  const text = value.toFixed(digits);
+  return text.replace("-", Number(text) === 0 ? "" : "−");
+}

@@ -1,5 +1,5 @@
 import { enoughAlike } from "../estimates/agreement/agreement.ts";
-import { formatAmount, formatCount, formatPercent } from "../findings/format.ts";
+import { formatAmount, formatCount, formatDecimals, formatPercent } from "../findings/format.ts";
 import { interfaceText } from "../interface/interfaceText.ts";
 import { retold } from "../interface/retold.ts";
 import {
@@ -19,7 +19,7 @@ import { withCode } from "./withCode.ts";
 type Boundaries = Omit<ShownAgreement["boundaries"], "basis" | "byClass">;
 type Shares = ShownAgreement["devoicing"]["byPlace"]["expected"];
 
-const ms = (value: number | null) => (value === null ? "–" : `${value.toFixed(1).replace("-", "−")}\u00a0ms`);
+const ms = (value: number | null) => (value === null ? "–" : `${formatDecimals(value, 1)}\u00a0ms`);
 const percent = (share: number | null) => (share === null ? "–" : formatPercent(share));
 const numbers = (texts: readonly string[]) => texts.map((text) => html`<td class="number">${text}</td>`);
 const heads = (texts: readonly string[]) =>

@@ -1,3 +1,4 @@
+import { formatDecimals } from "../../../src/findings/format.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import type { Choices } from "../choices.ts";
 import { figure } from "../figure.ts";
@@ -27,7 +28,7 @@ export function colourSpeakersFigure(page: ColouringPage, choices: Choices): HTM
       tokens: Math.min(row.i.tokens, row.u.tokens),
     }));
     const values = dots.map(({ value }) => value);
-    const text = (hz: number) => hz.toFixed(0).replace("-", "−");
+    const text = (hz: number) => formatDecimals(hz, 0);
     const finding = own.finding(
       ...([rows.length, values.filter((value) => value > 0).length] as const),
       ...([text(Math.min(...values)), text(Math.max(...values))] as const),

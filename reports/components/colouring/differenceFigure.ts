@@ -1,4 +1,5 @@
 import type { Colouring } from "../../../src/estimates/colouring.ts";
+import { formatDecimals } from "../../../src/findings/format.ts";
 import { soundName } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { explainCommand } from "../../../src/publish/terminalCommand.ts";
@@ -20,7 +21,7 @@ function findingOf({ consonant, difference, speakers, level }: Told): string {
   const { difference: words } = interfaceText().colouring;
   const { interval, speakers: who } = interfaceText().figures;
   const { estimate, low, high } = difference;
-  const text = (hz: number | null) => hz?.toFixed(0).replace("-", "−") ?? null;
+  const text = (hz: number | null) => (hz === null ? null : formatDecimals(hz, 0));
   const args = [
     soundName(consonant),
     `${Math.abs(estimate).toFixed(0)}\u00a0Hz`,

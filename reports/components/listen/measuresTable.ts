@@ -1,3 +1,4 @@
+import { formatDecimals } from "../../../src/findings/format.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { type ListenNumber, listenMeasure, listenNumbers } from "../../../src/publish/listenColumns.ts";
 import { type ListenTable, numberAt } from "../../../src/publish/readListen.ts";
@@ -24,7 +25,7 @@ export function measuresTable(table: ListenTable, row: number): HTMLElement {
       name: words.value,
       value: ({ value }) => value,
       show: ({ name, value, unit }) =>
-        `${value.toFixed(listenNumbers[name]).replace("-", "−")}${unit === "" ? "" : `\u00a0${unit}`}`,
+        `${formatDecimals(value, listenNumbers[name])}${unit === "" ? "" : `\u00a0${unit}`}`,
     },
     { name: words.meaning, value: ({ name, about }) => words.about(name) ?? about },
   ];

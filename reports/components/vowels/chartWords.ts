@@ -1,6 +1,6 @@
 import type { VowelGroup, VowelSpace } from "../../../src/estimates/vowelSpace.ts";
 import type { VowelCentroid } from "../../../src/estimates/vowelSpaceGroups.ts";
-import { roundPercent } from "../../../src/findings/format.ts";
+import { formatDecimals, roundPercent } from "../../../src/findings/format.ts";
 import { ipaOf } from "../../../src/findings/soundNames.ts";
 import { interfaceText } from "../../../src/interface/interfaceText.ts";
 import { retold } from "../../../src/interface/retold.ts";
@@ -9,7 +9,7 @@ import type { VowelScale } from "./vowelChoices.ts";
 
 /** A formant with its unit, as it stands in a sentence. */
 export function formantText(value: number, scale: VowelScale): string {
-  return scale === "hz" ? `${Math.round(value)}\u00a0Hz` : `${value.toFixed(2).replace("-", "−")}\u00a0z`;
+  return scale === "hz" ? `${Math.round(value)}\u00a0Hz` : `${formatDecimals(value, 2)}\u00a0z`;
 }
 
 /** What the chart of one group shows: how far the vowels reach, and where /u/ stands. */

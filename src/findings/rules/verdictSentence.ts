@@ -1,5 +1,6 @@
 import { interfaceText } from "../../interface/interfaceText.ts";
 import { retold } from "../../interface/retold.ts";
+import { formatDecimals } from "../format.ts";
 import { regionOf, type Scale } from "./region.ts";
 import type { Holds, JudgedRule, Rule, RuleSource } from "./ruleSchema.ts";
 import type { JudgedPart, RuleVerdict } from "./verdict.ts";
@@ -128,11 +129,9 @@ export function numberText(value: number, scale: Scale): string {
   return words().number(digits(value, scale), scale);
 }
 
-/** With a minus sign, not a hyphen; 0 has no sign. */
 function digits(value: number, scale: Scale): string {
   const shown = scale === "share" || scale === "difference" ? 100 * value : value;
-  const text = shown.toFixed(scale === "hertz" ? 0 : scale === "share" || scale === "difference" ? 1 : 2);
-  return text.replace("-", Number(text) === 0 ? "" : "−");
+  return formatDecimals(shown, scale === "hertz" ? 0 : scale === "share" || scale === "difference" ? 1 : 2);
 }
 
 /** "2.15 to 2.80 times": the unit once. */

@@ -1,6 +1,6 @@
 import type { RateRow } from "../../estimates/rates.ts";
 import { interfaceText } from "../../interface/interfaceText.ts";
-import { intervalName } from "../format.ts";
+import { formatDecimals, intervalName } from "../format.ts";
 
 /** The difference of two rows with its interval of this level; null where it cannot be told. */
 export type DifferenceOf = (
@@ -37,8 +37,8 @@ export function judgeExtremes(
   };
 }
 
-/** With a minus sign where it is below 0 once rounded; 0 has no sign and no decimals. */
+/** 0 has no decimals. */
 function printed(points: number, digits: number): string {
-  const text = points.toFixed(digits);
-  return Number(text) === 0 ? "0" : text.replace("-", "−");
+  const text = formatDecimals(points, digits);
+  return Number(text) === 0 ? "0" : text;
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import {
   capital,
   formatAmount,
+  formatDecimals,
   formatMs,
   formatPercent,
   formatRatio,
@@ -17,6 +18,13 @@ const nb = "\u00a0";
 describe("numbers in words", () => {
   test("formatPercent(share) gives per cent with one decimal place", () => {
     expect([0, 0.8731, 1].map(formatPercent)).toEqual([`0.0${nb}%`, `87.3${nb}%`, `100.0${nb}%`]);
+  });
+
+  test("formatDecimals(value, digits) has a minus sign, and none on what rounds to 0", () => {
+    expect([-42.25, -0.04, 0, 0.04, 3].map((value) => formatDecimals(value, 1))).toEqual([
+      ...["−42.3", "0.0", "0.0", "0.0", "3.0"],
+    ]);
+    expect(formatDecimals(-0.4, 0)).toBe("0");
   });
 
   test("roundPercent(share) never rounds some to none, or most to all", () => {
