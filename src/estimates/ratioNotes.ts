@@ -67,13 +67,25 @@ function countDevoiced(
   const { dataset, labelSet, phone, length, devoicedBasis } = cells.dimensions;
   const short = length.labels.indexOf(sides[contrast].short);
   const predicted = devoicedBasis.labels.indexOf("predicted");
+  const [sets, phones] = [labelSet.labels.length, phone.labels.length];
+  const tokens = new Float64Array(dataset.labels.length * sets * phones);
+  const heard = new Float64Array(tokens.length);
   for (const cell of selectContrast(cells, filterRestrictions(filter), contrast, surroundings)) {
     if (length.codes[cell] !== short) continue;
-    const nameOf = ({ codes, labels }: typeof dataset) => String(labels[codes[cell]!]);
-    const source = sourceOf(nameOf(dataset), nameOf(labelSet));
-    const { rows, of } = source.phones.get(nameOf(phone)) ?? { rows: 0, of: 0 };
+    const at = (dataset.codes[cell]! * sets + labelSet.codes[cell]!) * phones + phone.codes[cell]!;
+    tokens[at]! += cells.tokens[cell]!;
+    if (devoicedBasis.codes[cell] !== predicted) heard[at]! += cells.devoiced[cell]!;
+  }
+  for (const [at, count] of tokens.entries()) {
+    if (count === 0) continue;
+    const set = Math.floor(at / phones);
+    const source = sourceOf(
+      String(dataset.labels[Math.floor(set / sets)]),
+      String(labelSet.labels[set % sets]),
+    );
+    const { rows, of } = source.phones.get(String(phone.labels[at % phones])) ?? { rows: 0, of: 0 };
     if (rows === of) continue;
-    source.short += cells.tokens[cell]!;
-    if (devoicedBasis.codes[cell] !== predicted) source.devoiced += cells.devoiced[cell]!;
+    source.short += count;
+    source.devoiced += heard[at]!;
   }
 }
